@@ -1,0 +1,4 @@
+/** Runs one command line. @returns the exit status */
+export async function main(_argv: readonly string[]): Promise<number> {
+  return 0;
+}

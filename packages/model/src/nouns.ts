@@ -1,0 +1,236 @@
+/**
+ * The nouns as the engine and the screens hold them: one cook, its pieces, pit and formulas.
+ * The cook file is a way of writing these; every physical figure is a Quantity.
+ */
+import type { Quantity } from './units/quantity.ts';
+
+export const CUTS = [
+  'loin-back-ribs',
+  'spareribs',
+  'st-louis-ribs',
+  'brisket-whole',
+  'brisket-flat',
+  'brisket-point',
+  'pork-shoulder',
+  'beef-short-ribs',
+  'beef-back-ribs',
+  'chuck-roast',
+  'rib-roast',
+  'lamb-shoulder',
+  'lamb-leg',
+  'fresh-ham',
+  'chicken-whole',
+  'chicken-half',
+  'chicken-breast',
+  'chicken-leg',
+  'turkey-whole',
+  'turkey-breast',
+  'turkey-half',
+] as const;
+export type CutId = (typeof CUTS)[number] | (string & {});
+
+export const PIT_TYPES = [
+  'offset',
+  'kettle',
+  'drum',
+  'bullet',
+  'ceramic',
+  'pellet',
+  'cabinet',
+  'gas',
+  'electric',
+  'oven',
+  'unknown',
+] as const;
+export type PitType = (typeof PIT_TYPES)[number];
+
+export const BITES = ['raw', 'firm', 'clean-bite', 'tender', 'falls-off', 'pulls-apart'] as const;
+export type Bite = (typeof BITES)[number];
+
+export const RULES = ['home-us', 'cater-us', 'uk'] as const;
+export type RulesProfile = (typeof RULES)[number];
+
+export const STAGE_KINDS = ['bare', 'foil', 'paper', 'glazed', 'rest', 'hold'] as const;
+export type StageKind = (typeof STAGE_KINDS)[number];
+
+/** What ends a stage: exactly one of these. */
+export type StageEnd =
+  | { readonly by: 'clock'; readonly after: Quantity<'time'> }
+  | { readonly by: 'core'; readonly temperature: Quantity<'temperature'> }
+  | { readonly by: 'surface'; readonly temperature: Quantity<'temperature'> }
+  | { readonly by: 'bark' }
+  | { readonly by: 'bite'; readonly bite: Bite }
+  /** Until the table asks for it: only for the last rest or hold. */
+  | { readonly by: 'table' };
+
+export interface Stage {
+  readonly kind: StageKind;
+  readonly until: StageEnd;
+  /** A pit told for this stage alone; later stages keep it. */
+  readonly pit?: Quantity<'temperature'>;
+  /** Rest and hold: the air round the piece. */
+  readonly at?: Quantity<'temperature'>;
+  /** Where it happens; missing: the pit (rest and hold: the kitchen). */
+  readonly in?: 'pit' | 'oven' | 'box' | 'warmer' | 'tray';
+  /** Liquid put into the foil. */
+  readonly liquid?: Quantity<'volume'>;
+  readonly note?: string;
+}
+
+export type PitPlace = 'hot' | 'middle' | 'cool';
+
+/** One item of meat on the pit, or `count` alike under one letter. */
+export interface Piece {
+  readonly id: string;
+  readonly letter: string;
+  readonly name?: string;
+  readonly cut: CutId;
+  readonly count: number;
+  /** Of one item. */
+  readonly mass?: Quantity<'mass'>;
+  /** Thickest place of one item. */
+  readonly thickness?: Quantity<'length'>;
+  readonly bone?: boolean;
+  readonly start?: Quantity<'temperature'>;
+  readonly place?: PitPlace;
+  readonly bite: Bite;
+  readonly stages: readonly Stage[];
+  /** Kept whole for the camera: eaten, but carved last. */
+  readonly forCamera?: boolean;
+  /** Injected, tenderised, rolled, stuffed or ground: the centre counts as raw surface. */
+  readonly nonIntact?: boolean;
+  /** Set by hand; missing: chosen by the plan. UTC instant. */
+  readonly onAt?: string;
+  readonly note?: string;
+}
+
+export interface Pit {
+  readonly id: string;
+  readonly name: string;
+  readonly type: PitType;
+  readonly fuel?: string;
+  readonly steel?: Quantity<'length'>;
+  readonly waterPan?: boolean;
+  /** Told temperature of the cook. */
+  readonly temperature: Quantity<'temperature'>;
+  /** Where that temperature is read. */
+  readonly gauge: 'grate' | 'lid' | 'set-point';
+  /** How much warmer the hot end is than the middle, and the cool end colder (positive differences, with sd). */
+  readonly hotEnd?: Quantity<'difference'>;
+  readonly coolEnd?: Quantity<'difference'>;
+  readonly grateArea?: Quantity<'area'>;
+  readonly note?: string;
+}
+
+export type FormulaKind = 'sauce' | 'rub' | 'brine' | 'spritz';
+
+/** One line of a formula. `amount` is a mass, or a volume turned into mass by the catalogue's density. */
+export interface FormulaLine {
+  readonly ingredient: string;
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  readonly note?: string;
+  readonly locked?: boolean;
+}
+
+export interface Simmer {
+  /** Water to drive off. */
+  readonly evaporated?: Quantity<'mass'>;
+  readonly power?: Quantity<'power'>;
+  readonly source?: 'gas' | 'electric' | 'induction';
+  readonly panDiameter?: Quantity<'length'>;
+  readonly panHeight?: Quantity<'length'>;
+  readonly panMass?: Quantity<'mass'>;
+  readonly lid?: 'open' | 'ajar' | 'tight';
+}
+
+export interface Formula {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: FormulaKind;
+  readonly lines: readonly FormulaLine[];
+  /** Ids of the pieces it is for; missing: all. */
+  readonly for?: readonly string[];
+  readonly simmer?: Simmer;
+  readonly note?: string;
+}
+
+export interface Hand {
+  readonly id: string;
+  readonly name: string;
+  /** Wall-clock hours, `23:00` to `06:00`. */
+  readonly sleeps?: { readonly from: string; readonly to: string };
+  readonly away?: readonly { readonly from: string; readonly to: string }[];
+}
+
+export interface Kitchen {
+  readonly burners: number;
+  readonly ovens: number;
+  readonly fridgeShelves?: number;
+  readonly ovenTemperature?: Quantity<'temperature'>;
+}
+
+export interface Guests {
+  readonly adults: number;
+  readonly children: number;
+  readonly appetite?: 'small' | 'ordinary' | 'big';
+  readonly otherDishes?: number;
+  readonly atRisk?: boolean;
+  /** Allergens the guests named: private. */
+  readonly allergies?: readonly string[];
+}
+
+export interface Weather {
+  readonly air?: Quantity<'temperature'>;
+  readonly relativeHumidity?: number;
+  readonly wind?: Quantity<'speed'>;
+  readonly words?: string;
+}
+
+export interface Place {
+  readonly latitude?: number;
+  readonly longitude?: number;
+  readonly altitude?: Quantity<'length'>;
+}
+
+export interface Table {
+  /** Serving hour, UTC instant; the zone of the cook says how it is read. */
+  readonly at: string;
+  /** End of the serving window. */
+  readonly until: string;
+}
+
+export interface Cook {
+  readonly id: string;
+  readonly name: string;
+  readonly isDemo: boolean;
+  /** Invented data say so and are never evidence. */
+  readonly recipe?: { readonly id: string; readonly version: number; readonly variant?: string };
+  readonly rules: RulesProfile;
+  /** Whether the file named its rules. */
+  readonly rulesTold: boolean;
+  /** IANA time zone. */
+  readonly zone: string;
+  readonly place?: Place;
+  readonly table: Table;
+  readonly chanceAsked: number;
+  readonly guests: Guests;
+  readonly hands: readonly Hand[];
+  readonly kitchen: Kitchen;
+  readonly weather?: Weather;
+  readonly pit: Pit;
+  readonly pieces: readonly Piece[];
+  readonly formulas: readonly Formula[];
+  readonly note?: string;
+}
+
+/** The intent: many cooks come from one recipe. */
+export interface Recipe {
+  readonly id: string;
+  readonly name: string;
+  readonly version: number;
+  readonly isDemo: boolean;
+  readonly pieces: readonly Piece[];
+  readonly formulas: readonly Formula[];
+  readonly variants?: readonly { readonly id: string; readonly name: string; readonly note?: string }[];
+  readonly note?: string;
+}

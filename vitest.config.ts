@@ -1,0 +1,15 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: [
+      'packages/*/src/**/*.test.ts',
+      'packages/*/test/**/*.test.ts',
+      'validation/**/*.test.ts',
+      'test/**/*.test.ts',
+    ],
+    exclude: ['**/node_modules/**', 'packages/web/test/browser/**', 'packages/store/test/browser/**'],
+    testTimeout: 60_000,
+    maxWorkers: 2,
+  },
+});
