@@ -11,3 +11,4 @@ export {
   UNITS,
 } from './units/kinds.ts';
 export { fromSi, type Quantity, quantity, toSi } from './units/quantity.ts';
+export { parseQuantity, type Reading } from './units/read.ts';

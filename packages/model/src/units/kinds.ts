@@ -52,6 +52,7 @@ const FRACTION = units(
   ['g/kg', 1e-3],
   ['g/g', 1],
   ['lb/lb', 1],
+  ['oz/lb', 1 / 16],
   ['g/100 g', 0.01],
   ['mg/100 g', 1e-5],
   ['mg/kg', 1e-6],
@@ -181,22 +182,38 @@ const SIGNED_KINDS: ReadonlySet<Kind> = new Set([
 export const takesBareNumber = (kind: Kind): boolean => BARE_KINDS.has(kind);
 export const mayBeNegative = (kind: Kind): boolean => SIGNED_KINDS.has(kind);
 
-/** A unit's spelling reduced to one form: ², ³, ⁿ as digits, · ° and blanks dropped, µ and μ as u. */
-export function plainUnit(text: string): string {
+/**
+ * A unit's spelling reduced to one form: ², ³, ⁿ as 2, 3, n, µ and μ as u; the degree sign of °C and °F, the
+ * product signs · and * and a product's point, and blanks dropped.
+ */
+function plainUnit(text: string): string {
   return text
     .trim()
-    .replace(/[²]/g, '2')
-    .replace(/[³]/g, '3')
-    .replace(/\^?[ⁿ]/g, 'n')
-    .replace(/\^/g, '')
+    .replace(/²/g, '2')
+    .replace(/³/g, '3')
+    .replace(/\^?ⁿ/g, 'n')
+    .replace(/\^(?=[23n])/g, '')
     .replace(/[µμ]/g, 'u')
-    .replace(/[·°\s*.]/g, '');
+    .replace(/°(?=[CF])/g, '')
+    .replace(/(?<=[\p{L}\d])\s*[·*.]\s*(?=[\p{L}])/gu, '')
+    .replace(/\s/g, '');
 }
 
-/** The unit of this kind that the text spells, or undefined. */
+const BY_SPELLING: ReadonlyMap<Kind, ReadonlyMap<string, UnitDefinition>> = new Map(
+  (Object.keys(UNITS) as Kind[]).map((kind) => [
+    kind,
+    new Map(UNITS[kind].map((unit): [string, UnitDefinition] => [plainUnit(unit.symbol), unit])),
+  ]),
+);
+
+/**
+ * The unit of this kind that the text spells, or undefined. Upper and lower case differ (`MPa`, `mPa·s`).
+ * A blank may stand inside a quotient or where the symbol has one: `W/m K` and `fl oz`, but never `k g` or `m in`.
+ */
 export function findUnit(kind: Kind, text: string): UnitDefinition | undefined {
-  const wanted = plainUnit(text);
-  return (UNITS[kind] as readonly UnitDefinition[]).find((unit) => plainUnit(unit.symbol) === wanted);
+  const unit = BY_SPELLING.get(kind)!.get(plainUnit(text));
+  if (!unit) return undefined;
+  return /\s/.test(text.trim()) && !/[/\s·]/.test(unit.symbol) ? undefined : unit;
 }
 
 /** The kinds that know this unit, for a sentence that says what was written instead. */
