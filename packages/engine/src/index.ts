@@ -9,3 +9,27 @@ export {
   type OutputSpec,
 } from './calc/spec.ts';
 export type { CookForecast, PieceForecast, StageForecast } from './forecast/types.ts';
+export type {
+  Alternative,
+  Conflict,
+  CookPlan,
+  Demand,
+  DemandKind,
+  EquipmentKind,
+  EquipmentNeed,
+  EquipmentUse,
+  FireWatch,
+  InstantRange,
+  LpSolution,
+  MovedTask,
+  Occupancy,
+  PlacedTask,
+  PlannedPiece,
+  PlannedStage,
+  SolveLp,
+  Task,
+  TaskKind,
+  TaskLag,
+  Walk,
+  Workplace,
+} from './schedule/types.ts';
