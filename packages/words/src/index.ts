@@ -1,1 +1,22 @@
-export {};
+export { CATALOGUE } from './catalogue.ts';
+export { chance, timesIn } from './figures/chance.ts';
+export { clock, clockRange, date, dayKey, shortWeekday, weekday } from './figures/clock.ts';
+export { duration, durationRange, elapsed } from './figures/duration.ts';
+export { length } from './figures/length.ts';
+export { mass, massRange } from './figures/mass.ts';
+export { capital, count, decimal, fraction, listed } from './figures/number.ts';
+export { difference, temperature, temperatureRange } from './figures/temperature.ts';
+export { volume } from './figures/volume.ts';
+export {
+  type Message,
+  type MessageParam,
+  type MessageParams,
+  type Messages,
+  messages,
+} from './messages/message.ts';
+export { cutName, KNOWN_CUT_NAMES } from './names/cuts.ts';
+export { biteName, levelName, pitName, rulesName, stageName } from './names/words.ts';
+export { type Printer, printer } from './printer.ts';
+export { writtenQuantity } from './quantity.ts';
+export { isSayable, say } from './say.ts';
+export { METRIC, type PrintSettings, US } from './settings.ts';
