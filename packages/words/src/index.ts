@@ -14,6 +14,7 @@ export {
   type Messages,
   messages,
 } from './messages/message.ts';
+export { webMessages } from './messages/web.ts';
 export { cutName, KNOWN_CUT_NAMES } from './names/cuts.ts';
 export { biteName, levelName, pitName, rulesName, stageName } from './names/words.ts';
 export { type Printer, printer } from './printer.ts';

@@ -1,0 +1,41 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import type { Plugin } from 'vite';
+
+/** Never copied for offline use: the worker cannot hold itself, and the second index is for plain hosts only. */
+const LEFT_OUT = new Set(['service-worker.js', '404.html']);
+
+function filesUnder(folder: string): string[] {
+  return readdirSync(folder, { withFileTypes: true, recursive: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+    .sort();
+}
+
+/**
+ * Writes the list of everything that was built into the service worker, under a name made from the contents,
+ * and a 404.html equal to the index so that plain file hosts answer the app's own addresses.
+ */
+export function offlineCopy(): Plugin {
+  let outDir = 'dist';
+  return {
+    name: 'pitwright-offline-copy',
+    apply: 'build',
+    configResolved(config) {
+      outDir = join(config.root, config.build.outDir);
+    },
+    closeBundle() {
+      const files = filesUnder(outDir).filter((file) => !LEFT_OUT.has(file));
+      const hash = createHash('sha256');
+      for (const file of files) hash.update(file).update(readFileSync(join(outDir, file)));
+      const edition = hash.digest('hex').slice(0, 12);
+      const addresses = files.map((file) => (file === 'index.html' ? '/' : `/${file}`));
+      const source = readFileSync(join(outDir, 'service-worker.js'), 'utf8')
+        .replace("'__EDITION__'", JSON.stringify(edition))
+        .replace('[/* __FILES__ */]', JSON.stringify(addresses));
+      writeFileSync(join(outDir, 'service-worker.js'), source);
+      writeFileSync(join(outDir, '404.html'), readFileSync(join(outDir, 'index.html')));
+    },
+  };
+}
