@@ -1,3 +1,6 @@
+export { printCookFile } from './file/print.ts';
+export type { FileProblem } from './file/problem.ts';
+export { type CookDocument, type CookFileReading, MOST_CHARACTERS, readCookFile } from './file/read.ts';
 export { changesBetween } from './history/changes.ts';
 export {
   type Change,
@@ -31,6 +34,7 @@ export {
 } from './history/write.ts';
 export * from './nouns.ts';
 export type { Instant, NoticeLevel, Range, Said } from './said.ts';
+export { printCookQuantity, readCookQuantity } from './units/cook-quantity.ts';
 export {
   findUnit,
   type Kind,

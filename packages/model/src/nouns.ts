@@ -101,6 +101,8 @@ export interface Piece {
   readonly nonIntact?: boolean;
   /** Set by hand; missing: chosen by the plan. UTC instant. */
   readonly onAt?: string;
+  /** Ids of the pieces that must have left the pit before this one goes on. */
+  readonly after?: readonly string[];
   readonly note?: string;
 }
 
@@ -157,8 +159,9 @@ export interface Formula {
 export interface Hand {
   readonly id: string;
   readonly name: string;
-  /** Wall-clock hours, `23:00` to `06:00`. */
+  /** Wall-clock hours of every night, `23:00` to `06:00`. */
   readonly sleeps?: { readonly from: string; readonly to: string };
+  /** UTC instants. */
   readonly away?: readonly { readonly from: string; readonly to: string }[];
 }
 

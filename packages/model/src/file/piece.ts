@@ -1,0 +1,33 @@
+import { BITES, CUTS, type Piece } from '../nouns.ts';
+import { byDefault, derived, type Fields, type Form, list, optional, record, required } from './form.ts';
+import { localTime } from './local-time.ts';
+import { stages } from './stage.ts';
+import { id, letter, measure, name, note, number, word, yesNo } from './values.ts';
+
+const pieceFields: Fields<Piece> = {
+  letter: required('letter', letter),
+  id: derived('id', id, ({ letter: own }) => own?.toLowerCase()),
+  name: optional('name', name),
+  cut: required('cut', word(CUTS)),
+  count: byDefault('count', number(1, 200, { whole: true }), 1),
+  mass: optional('mass', measure('mass', { min: 0.1, max: 20, unit: 'kg' })),
+  thickness: optional('thickness', measure('length', { min: 5, max: 300, unit: 'mm' })),
+  bone: optional('bone', yesNo),
+  start: optional('start', measure('temperature', { min: -25, max: 30, unit: '°C' })),
+  place: optional('place', word(['hot', 'middle', 'cool'])),
+  bite: required('bite', word(BITES)),
+  forCamera: optional('camera', yesNo),
+  nonIntact: optional('non-intact', yesNo),
+  onAt: optional('on', localTime),
+  after: optional('after', list(letter)),
+  stages: required('stages', stages),
+  note: optional('note', note),
+};
+
+/** A piece of a cook; `after` holds letters here, ids in memory (see references.ts). */
+export const piece: Form<Piece> = record<Piece>(pieceFields);
+
+const { onAt: _onAt, ...timelessFields } = pieceFields;
+
+/** A piece of a recipe, which knows no hour. */
+export const timelessPiece: Form<Omit<Piece, 'onAt'>> = record<Omit<Piece, 'onAt'>>(timelessFields);

@@ -1,0 +1,21 @@
+import { PIT_TYPES, type Pit } from '../nouns.ts';
+import { byDefault, derived, type Fields, optional, required } from './form.ts';
+import { slug } from './slug.ts';
+import { id, measure, name, note, word, yesNo } from './values.ts';
+
+const endDifference = measure('difference', { min: 0, max: 100, unit: 'K' });
+
+export const pitFields: Fields<Pit> = {
+  name: required('name', name),
+  id: derived('id', id, ({ name: own }) => (own === undefined ? undefined : slug(own, 'pit'))),
+  type: required('type', word(PIT_TYPES)),
+  fuel: optional('fuel', name),
+  steel: optional('steel', measure('length', { min: 0.3, max: 30, unit: 'mm' })),
+  waterPan: optional('water-pan', yesNo),
+  temperature: required('temperature', measure('temperature', { min: 50, max: 350, unit: '°C' })),
+  gauge: byDefault('gauge', word(['grate', 'lid', 'set-point']), 'grate'),
+  hotEnd: optional('hot-end', endDifference),
+  coolEnd: optional('cool-end', endDifference),
+  grateArea: optional('grate-area', measure('area', { min: 0.02, max: 20, unit: 'm²' })),
+  note: optional('note', note),
+};

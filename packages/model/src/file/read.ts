@@ -1,0 +1,135 @@
+import { type Document, isMap, LineCounter, type Node, parseAllDocuments } from 'yaml';
+import type { Cook, Pit, Recipe } from '../nouns.ts';
+import type { Said } from '../said.ts';
+import { cookForm } from './cook.ts';
+import { zoneName } from './local-time.ts';
+import { byPlace, type FileProblem } from './problem.ts';
+import { Reader, scalarText } from './reader.ts';
+import { pitForm, recipeForm } from './recipe.ts';
+import { scan } from './scan.ts';
+import { word } from './values.ts';
+
+/** What a cook file holds. */
+export type CookDocument =
+  | { readonly kind: 'cook'; readonly cook: Cook }
+  | { readonly kind: 'recipe'; readonly recipe: Recipe }
+  | { readonly kind: 'pit'; readonly pit: Pit };
+
+export type CookFileReading =
+  /** `said` tells what the file loses when it is printed again: comments. */
+  | { readonly ok: true; readonly document: CookDocument; readonly said: readonly Said[] }
+  /** Every problem of the file, in the order of its text. */
+  | { readonly ok: false; readonly problems: readonly FileProblem[] };
+
+/** Longer than any cook, shorter than what takes a second to parse. */
+export const MOST_CHARACTERS = 256_000;
+
+/**
+ * Reads a cook file: strictly, and with every problem at once. Never throws on a text.
+ *
+ * @param text  the whole file, `kind: cook`, `recipe` or `pit`
+ */
+export function readCookFile(text: string): CookFileReading {
+  if (text.length > MOST_CHARACTERS) {
+    const problem = { id: 'file.too-large', params: { characters: text.length, most: MOST_CHARACTERS } };
+    return { ok: false, problems: [{ ...problem, line: 1, column: 1 }] };
+  }
+  const lines = new LineCounter();
+  for (const match of text.matchAll(/^/gm)) lines.addNewLine(match.index);
+  const early = new Reader(lines, undefined);
+  const { comments, isParsable } = scan(text, early);
+  if (!isParsable) return failure(early);
+  const parsed = parse(text, early);
+  if (!parsed) return failure(early);
+  const { contents, errors } = parsed;
+  const zone = zoneOf(contents);
+  const reader = new Reader(lines, zone);
+  const document = readContents(contents, reader);
+  const problems = [...early.problems, ...withoutConsequences(reader.problems, errors, lines)];
+  if (problems.length > 0 || !document) return failure({ problems });
+  return { ok: true, document, said: saidOfComments(comments, lines) };
+}
+
+const failure = ({ problems }: { readonly problems: readonly FileProblem[] }): CookFileReading => ({
+  ok: false,
+  problems: [...problems].sort(byPlace),
+});
+
+function parse(text: string, reader: Reader): { contents: Node | null; errors: number[] } | undefined {
+  let documents: Document[];
+  try {
+    documents = parseAllDocuments(text, {
+      version: '1.2',
+      schema: 'core',
+      uniqueKeys: false,
+      logLevel: 'silent',
+    }) as Document[];
+  } catch {
+    // The parser recurses: a text that nests deeper than its stack is no cook.
+    return reader.report(0, 'file.too-deep');
+  }
+  const [first, second] = documents;
+  if (!first || first.contents === null) {
+    for (const error of first?.errors ?? []) reader.report(error.pos[0], 'file.yaml', { code: error.code });
+    if (reader.problems.length === 0) reader.report(0, 'file.empty');
+    return undefined;
+  }
+  if (second)
+    reader.report((second.contents as Node | null) ?? second.range?.[0] ?? 0, 'file.many-documents');
+  const errors = documents.flatMap((document) => document.errors);
+  for (const error of errors) reader.report(error.pos[0], 'file.yaml', { code: error.code });
+  return { contents: first.contents as Node, errors: errors.map((error) => error.pos[0]) };
+}
+
+function zoneOf(contents: Node | null): string | undefined {
+  const text = isMap(contents) ? scalarText(contents.get('zone', true) as Node | undefined) : undefined;
+  return text === undefined ? undefined : zoneName(text);
+}
+
+function readContents(contents: Node | null, reader: Reader): CookDocument | undefined {
+  if (!isMap(contents)) return reader.report(contents ?? 0, 'file.not-a-cook');
+  const kindNode = contents.get('kind', true) as Node | undefined;
+  if (!kindNode) return reader.report(contents, 'file.no-kind');
+  switch (word(['cook', 'recipe', 'pit']).read(kindNode, reader)) {
+    case 'cook': {
+      const cook = cookForm.read(contents, reader);
+      return cook && { kind: 'cook', cook };
+    }
+    case 'recipe': {
+      const recipe = recipeForm.read(contents, reader);
+      return recipe && { kind: 'recipe', recipe };
+    }
+    case 'pit': {
+      const pit = pitForm.read(contents, reader);
+      return pit && { kind: 'pit', pit };
+    }
+    default:
+      return undefined;
+  }
+}
+
+/**
+ * Where the text itself is broken, what stands on the same line, and what is missing, may only follow from it: these
+ * are left out, so that no sentence sends a cook to a place where nothing is wrong.
+ */
+function withoutConsequences(
+  problems: readonly FileProblem[],
+  errors: readonly number[],
+  lines: LineCounter,
+): readonly FileProblem[] {
+  if (errors.length === 0) return problems;
+  const broken = new Set(errors.map((offset) => lines.linePos(offset).line));
+  return problems.filter(
+    ({ id, line }) => !broken.has(line) && !id.startsWith('file.no') && id !== 'file.missing-key',
+  );
+}
+
+const saidOfComments = (comments: readonly number[], lines: LineCounter): Said[] =>
+  comments.length === 0
+    ? []
+    : [
+        {
+          id: 'file.comments-lost',
+          params: { count: comments.length, line: lines.linePos(comments[0]!).line },
+        },
+      ];

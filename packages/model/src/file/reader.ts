@@ -1,0 +1,36 @@
+import { isScalar, type LineCounter, type Node } from 'yaml';
+import type { Said } from '../said.ts';
+import type { FileProblem } from './problem.ts';
+
+/** Collects every problem of one file with its place. */
+export class Reader {
+  readonly problems: FileProblem[] = [];
+  /** Zone of the cook, known before its times are read; undefined where the file gives none that exists. */
+  readonly zone: string | undefined;
+  readonly #lines: LineCounter;
+
+  constructor(lines: LineCounter, zone: string | undefined) {
+    this.#lines = lines;
+    this.zone = zone;
+  }
+
+  report(at: Node | number, id: string, params: Said['params'] = {}): undefined {
+    const offset = typeof at === 'number' ? at : (at.range?.[0] ?? 0);
+    const { line, col } = this.#lines.linePos(offset);
+    this.problems.push({ id, params, line: Math.max(line, 1), column: Math.max(col, 1) });
+    return undefined;
+  }
+
+  /** Takes over a problem that a reader of plain text has found. */
+  take(at: Node, said: Said): undefined {
+    return this.report(at, said.id, said.params);
+  }
+}
+
+/** What a scalar says, as it was written: `1` and `yes` are texts too. Undefined: not a scalar, or empty. */
+export function scalarText(node: Node | null | undefined): string | undefined {
+  if (!isScalar(node)) return undefined;
+  if (typeof node.value === 'string') return node.value;
+  const source = node.source ?? '';
+  return source === '' || node.value === null ? undefined : source;
+}

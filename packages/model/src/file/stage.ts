@@ -1,0 +1,98 @@
+import { isMap, type Node } from 'yaml';
+import { BITES, STAGE_KINDS, type Stage, type StageEnd, type StageKind } from '../nouns.ts';
+import { printCookQuantity, readCookQuantity } from '../units/cook-quantity.ts';
+import type { Quantity } from '../units/quantity.ts';
+import { type Form, list, mapped, optional, record, required } from './form.ts';
+import type { Reader } from './reader.ts';
+import { measure, note, scalar, word } from './values.ts';
+
+/** A stage as the file writes it: `for` a time, or `until` a sign. */
+interface WrittenStage {
+  readonly kind: StageKind;
+  readonly for?: Quantity<'time'>;
+  readonly until?: StageEnd;
+  readonly in?: NonNullable<Stage['in']>;
+  readonly at?: Quantity<'temperature'>;
+  readonly pit?: Quantity<'temperature'>;
+  readonly liquid?: Quantity<'volume'>;
+  readonly note?: string;
+}
+
+const END_WORDS = 'bark, table, core 94 °C, surface 70 °C';
+
+/** `bark`, `table`, a bite, `core 94 °C` or `surface 70 °C`. */
+const until: Form<StageEnd> = scalar<StageEnd>(
+  (text, node, reader) => {
+    if (text === 'bark' || text === 'table') return { by: text };
+    const bite = BITES.find((known) => known === text);
+    if (bite !== undefined) return { by: 'bite', bite };
+    const sign = /^(core|surface)\s+(.*)$/su.exec(text);
+    if (!sign) return reader.report(node, 'file.until', { text, words: `${BITES.join(', ')}, ${END_WORDS}` });
+    const read = readCookQuantity(sign[2]!, 'temperature');
+    if (!read.ok) return reader.take(node, read.problem);
+    const { si } = read.quantity;
+    if (!(si >= 273.15 && si <= 423.15))
+      return reader.report(node, 'file.outside', { text, min: '0 °C', max: '150 °C' });
+    return { by: sign[1] === 'core' ? 'core' : 'surface', temperature: read.quantity };
+  },
+  (end) => {
+    if (end.by === 'core' || end.by === 'surface') return `${end.by} ${printCookQuantity(end.temperature)}`;
+    return end.by === 'bite' ? end.bite : end.by;
+  },
+  { type: 'string', pattern: `^(?:${[...BITES, 'bark', 'table'].join('|')}|(?:core|surface) .+)$` },
+);
+
+const WRAPPED: readonly StageKind[] = ['foil', 'paper'];
+const RESTING: readonly StageKind[] = ['rest', 'hold'];
+
+/** Keys that only some kinds of stage have. */
+function checkStage(stage: Partial<WrittenStage>, locate: (key: string) => Node, reader: Reader): void {
+  const { kind } = stage;
+  if (kind === undefined) return;
+  const isResting = RESTING.includes(kind);
+  const refuse = (key: string): void => {
+    reader.report(locate(key), 'file.stage-key', { key, stage: kind });
+  };
+  if (stage.liquid && !WRAPPED.includes(kind)) refuse('liquid');
+  if (stage.at && !isResting) refuse('at');
+  if (stage.pit && isResting) refuse('pit');
+  if (stage.until?.by === 'table' && !isResting)
+    reader.report(locate('until'), 'file.until-table', { stage: kind });
+}
+
+const writtenStage = record<WrittenStage>(
+  {
+    kind: required('stage', word(STAGE_KINDS)),
+    for: optional('for', measure('time', { min: 1, max: 48 * 60, unit: 'min' })),
+    until: optional('until', until),
+    in: optional('in', word(['pit', 'oven', 'box', 'warmer', 'tray'])),
+    at: optional('at', measure('temperature', { min: -30, max: 150, unit: '°C' })),
+    pit: optional('pit', measure('temperature', { min: 50, max: 350, unit: '°C' })),
+    liquid: optional('liquid', measure('volume', { min: 0, max: 2, unit: 'L' })),
+    note: optional('note', note),
+  },
+  { check: checkStage },
+);
+
+const stage: Form<Stage> = mapped(
+  writtenStage,
+  ({ for: after, until: sign, ...rest }, node, reader) => {
+    const [hasFor, hasUntil] = isMap(node) ? [node.has('for'), node.has('until')] : [false, false];
+    if (hasFor && hasUntil) return reader.report(node, 'file.for-and-until');
+    if (!hasFor && !hasUntil) return reader.report(node, 'file.no-end', { stage: rest.kind ?? '' });
+    const end: StageEnd | undefined = after ? { by: 'clock', after } : sign;
+    return end && { ...rest, until: end };
+  },
+  ({ until: end, ...rest }) => (end.by === 'clock' ? { ...rest, for: end.after } : { ...rest, until: end }),
+);
+
+/** The stages of a piece; one that lasts until the table can only be the last. */
+export const stages: Form<readonly Stage[]> = mapped(
+  list(stage),
+  (all, node, reader) => {
+    const early = all.slice(0, -1).findIndex((each) => each.until.by === 'table');
+    if (early >= 0) reader.report(node, 'file.table-not-last', { number: early + 1 });
+    return all;
+  },
+  (all) => all,
+);
