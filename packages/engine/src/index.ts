@@ -1,3 +1,5 @@
+export { type Answer, answer, findCalc, isCalcProblem } from './calc/answer.ts';
+export { calcs } from './calc/registry.ts';
 export {
   type CalcAnswer,
   type CalcInputs,
@@ -8,6 +10,7 @@ export {
   type MixLine,
   type OutputSpec,
 } from './calc/spec.ts';
+export { readWritten, type WrittenInputs } from './calc/written.ts';
 export type { CookForecast, PieceForecast, StageForecast } from './forecast/types.ts';
 export type {
   Alternative,

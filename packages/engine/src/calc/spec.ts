@@ -35,6 +35,8 @@ export interface OutputSpec {
   readonly name: string;
   readonly unit: string;
   readonly kind: Kind | 'word' | 'set';
+  /** Names the input that tells the unit, where the asker chooses it; the value is then in that unit already. */
+  readonly unitFrom?: string;
 }
 
 /** Values as given to `evaluate`: SI numbers, temperatures in °C, words and texts as they stand. */

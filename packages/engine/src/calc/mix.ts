@@ -1,0 +1,40 @@
+import { parseQuantity } from '@pitwright/model';
+import { ingredientById } from '../food/data/ingredients.ts';
+import { itemsIn } from './given.ts';
+import { refuse } from './problem.ts';
+import type { MixLine } from './spec.ts';
+
+/** The catalogue row of this key. @throws CalcProblem: an unknown ingredient is never guessed */
+export function ingredientOf(input: string, id: string) {
+  return ingredientById(id) ?? refuse('calc.unknown-ingredient', { input, text: id });
+}
+
+/** Grams of this catalogue row in a volume. @throws CalcProblem where its density is not known */
+export function gramsOfVolume(input: string, id: string, volumeM3: number): number {
+  const density = ingredientOf(input, id).densityGPerMl;
+  if (!(density > 0)) refuse('calc.no-density', { input, text: id });
+  return volumeM3 * 1e6 * density;
+}
+
+/**
+ * A mix written as `ketchup 480 g | vinegar_cider_5 0.5 cup`: keys of the catalogue with a mass, or a volume turned
+ * into mass by that row's density. A key may stand twice; amounts add. @throws CalcProblem naming the input
+ */
+export function mixIn(input: string, text: string): readonly MixLine[] {
+  const grams = new Map<string, number>();
+  for (const item of itemsIn(input, text)) {
+    const blank = item.search(/\s/);
+    if (blank < 0) refuse('calc.no-amount', { input, text: item });
+    const id = item.slice(0, blank);
+    const written = item.slice(blank).trim();
+    ingredientOf(input, id);
+    const mass = parseQuantity(written, 'mass');
+    const volume = mass.ok ? undefined : parseQuantity(written, 'volume');
+    let massG: number;
+    if (mass.ok) massG = mass.quantity.si * 1000;
+    else if (volume?.ok) massG = gramsOfVolume(input, id, volume.quantity.si);
+    else return refuse('calc.no-amount', { input, text: item });
+    grams.set(id, (grams.get(id) ?? 0) + massG);
+  }
+  return [...grams].map(([ingredient, massG]) => ({ ingredient, massG }));
+}
