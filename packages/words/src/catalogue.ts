@@ -1,9 +1,10 @@
 import { calcMessages } from './messages/calc.ts';
+import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
 import { webMessages } from './messages/web.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
-export const SUBJECTS: readonly Messages[] = [planMessages, webMessages, calcMessages];
+export const SUBJECTS: readonly Messages[] = [planMessages, webMessages, calcMessages, fileMessages];
 
 export const CATALOGUE: Messages = Object.assign({}, ...SUBJECTS) as Messages;

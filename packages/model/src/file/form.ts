@@ -111,7 +111,7 @@ function readValue<T>(pair: Pair, field: Field<unknown, T>, reader: Reader): unk
   const isEmpty = node === null || (isScalar(node) && scalarText(node) === undefined);
   return isEmpty
     ? reader.report(pair.key as Node, 'file.no-value', { key: field.key })
-    : field.form.read(node, reader);
+    : reader.within(field.key, () => field.form.read(node, reader));
 }
 
 /** The known pairs of a map; unknown and repeated keys are reported. */

@@ -1,4 +1,4 @@
-import { type Document, isMap, LineCounter, type Node, parseAllDocuments } from 'yaml';
+import { type Document, isMap, LineCounter, type Node, parseAllDocuments, type YAMLError } from 'yaml';
 import type { Cook, Pit, Recipe } from '../nouns.ts';
 import type { Said } from '../said.ts';
 import { cookForm } from './cook.ts';
@@ -21,6 +21,20 @@ export type CookFileReading =
   /** Every problem of the file, in the order of its text. */
   | { readonly ok: false; readonly problems: readonly FileProblem[] };
 
+/** Id of the problem that the text is no YAML at this place. */
+const SYNTAX = 'file.yaml';
+/** Ids that a broken text elsewhere can bring about. */
+const MISSING = [
+  'file.missing-key',
+  'file.no-value',
+  'file.no-item',
+  'file.no-end',
+  'file.no-kind',
+  'file.not-a-map',
+  'file.not-a-list',
+  'file.not-a-cook',
+];
+
 /** Longer than any cook, shorter than what takes a second to parse. */
 export const MOST_CHARACTERS = 256_000;
 
@@ -34,20 +48,24 @@ export function readCookFile(text: string): CookFileReading {
     const problem = { id: 'file.too-large', params: { characters: text.length, most: MOST_CHARACTERS } };
     return { ok: false, problems: [{ ...problem, line: 1, column: 1 }] };
   }
-  const lines = new LineCounter();
-  for (const match of text.matchAll(/^/gm)) lines.addNewLine(match.index);
+  const lines = lineCounter(text);
   const early = new Reader(lines, undefined);
   const { comments, isParsable } = scan(text, early);
   if (!isParsable) return failure(early);
   const parsed = parse(text, early);
   if (!parsed) return failure(early);
-  const { contents, errors } = parsed;
-  const zone = zoneOf(contents);
-  const reader = new Reader(lines, zone);
-  const document = readContents(contents, reader);
-  const problems = [...early.problems, ...withoutConsequences(reader.problems, errors, lines)];
+  const reader = new Reader(lines, zoneOf(parsed.contents));
+  const document = readContents(parsed.contents, reader);
+  const problems = [...early.problems, ...withoutConsequences(reader.problems, early.problems)];
   if (problems.length > 0 || !document) return failure({ problems });
   return { ok: true, document, said: saidOfComments(comments, lines) };
+}
+
+function lineCounter(text: string): LineCounter {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  for (let end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', end + 1)) lines.addNewLine(end + 1);
+  return lines;
 }
 
 const failure = ({ problems }: { readonly problems: readonly FileProblem[] }): CookFileReading => ({
@@ -55,7 +73,7 @@ const failure = ({ problems }: { readonly problems: readonly FileProblem[] }): C
   problems: [...problems].sort(byPlace),
 });
 
-function parse(text: string, reader: Reader): { contents: Node | null; errors: number[] } | undefined {
+function parse(text: string, reader: Reader): { contents: Node } | undefined {
   let documents: Document[];
   try {
     documents = parseAllDocuments(text, {
@@ -69,16 +87,18 @@ function parse(text: string, reader: Reader): { contents: Node | null; errors: n
     return reader.report(0, 'file.too-deep');
   }
   const [first, second] = documents;
-  if (!first || first.contents === null) {
-    for (const error of first?.errors ?? []) reader.report(error.pos[0], 'file.yaml', { code: error.code });
-    if (reader.problems.length === 0) reader.report(0, 'file.empty');
-    return undefined;
-  }
   if (second)
     reader.report((second.contents as Node | null) ?? second.range?.[0] ?? 0, 'file.many-documents');
-  const errors = documents.flatMap((document) => document.errors);
-  for (const error of errors) reader.report(error.pos[0], 'file.yaml', { code: error.code });
-  return { contents: first.contents as Node, errors: errors.map((error) => error.pos[0]) };
+  for (const error of documents.flatMap((document) => document.errors)) reportSyntax(error, reader);
+  if (first && first.contents !== null) return { contents: first.contents as Node };
+  if (reader.problems.length === 0) reader.report(0, 'file.empty');
+  return undefined;
+}
+
+/** One sentence a line: the first thing that is wrong is the one to mend. */
+function reportSyntax({ code, pos }: YAMLError, reader: Reader): void {
+  const line = reader.lineOf(pos[0]);
+  if (!reader.problems.some((problem) => problem.line === line)) reader.report(pos[0], SYNTAX, { code });
 }
 
 function zoneOf(contents: Node | null): string | undefined {
@@ -114,14 +134,11 @@ function readContents(contents: Node | null, reader: Reader): CookDocument | und
  */
 function withoutConsequences(
   problems: readonly FileProblem[],
-  errors: readonly number[],
-  lines: LineCounter,
+  early: readonly FileProblem[],
 ): readonly FileProblem[] {
-  if (errors.length === 0) return problems;
-  const broken = new Set(errors.map((offset) => lines.linePos(offset).line));
-  return problems.filter(
-    ({ id, line }) => !broken.has(line) && !id.startsWith('file.no') && id !== 'file.missing-key',
-  );
+  const broken = new Set(early.map(({ line }) => line));
+  const isCut = early.some(({ id }) => id === SYNTAX);
+  return problems.filter(({ id, line }) => !broken.has(line) && !(isCut && MISSING.includes(id)));
 }
 
 const saidOfComments = (comments: readonly number[], lines: LineCounter): Said[] =>

@@ -8,6 +8,7 @@ export class Reader {
   /** Zone of the cook, known before its times are read; undefined where the file gives none that exists. */
   readonly zone: string | undefined;
   readonly #lines: LineCounter;
+  #key: string | undefined;
 
   constructor(lines: LineCounter, zone: string | undefined) {
     this.#lines = lines;
@@ -17,8 +18,27 @@ export class Reader {
   report(at: Node | number, id: string, params: Said['params'] = {}): undefined {
     const offset = typeof at === 'number' ? at : (at.range?.[0] ?? 0);
     const { line, col } = this.#lines.linePos(offset);
-    this.problems.push({ id, params, line: Math.max(line, 1), column: Math.max(col, 1) });
+    const key: Said['params'] = this.#key === undefined ? {} : { key: this.#key };
+    this.problems.push({
+      id,
+      params: { ...key, ...params },
+      line: Math.max(line, 1),
+      column: Math.max(col, 1),
+    });
     return undefined;
+  }
+
+  lineOf(offset: number): number {
+    return Math.max(this.#lines.linePos(offset).line, 1);
+  }
+
+  /** Reads the value of a key; problems in between name the key. */
+  within<T>(key: string, read: () => T): T {
+    const outer = this.#key;
+    this.#key = key;
+    const value = read();
+    this.#key = outer;
+    return value;
   }
 
   /** Takes over a problem that a reader of plain text has found. */

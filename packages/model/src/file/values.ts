@@ -93,7 +93,7 @@ export function number(min: number, max: number, { whole = false } = {}): Form<n
   return scalar(
     (text, node, reader) => {
       const value = /^[+\-−]?\d/.test(text) ? cookNumber(text) : Number.NaN;
-      if (typeof value !== 'number') return reader.report(node, `quantity.${value}`, { text });
+      if (typeof value !== 'number') return reader.report(node, value, { text });
       if (Number.isNaN(value)) return reader.report(node, 'file.not-a-number', { text });
       if (whole && !Number.isInteger(value)) return reader.report(node, 'file.not-whole', { text });
       return value >= min && value <= max ? value : reader.report(node, 'file.outside', { text, min, max });
@@ -165,7 +165,7 @@ export const amount: Form<Quantity<'mass'> | Quantity<'volume'>> = scalar(
     const mass = readCookQuantity(text, 'mass');
     const read = mass.ok ? mass : readCookQuantity(text, 'volume');
     if (!read.ok) {
-      const isUnit = read.problem.id.startsWith('quantity.unit');
+      const isUnit = read.problem.id.startsWith('quantity.unit-');
       return reader.take(node, isUnit ? { id: 'quantity.amount-unit', params: { text } } : read.problem);
     }
     const limits = read.quantity.kind === 'mass' ? MASS_LIMITS : VOLUME_LIMITS;

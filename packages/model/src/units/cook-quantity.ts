@@ -67,7 +67,7 @@ function compoundParts(text: string): { number: string; unit: string }[] | undef
 
 function numberOf<K extends Kind>(kind: K, text: string): number | (Reading<K> & { ok: false }) {
   const value = cookNumber(text);
-  return typeof value === 'number' ? value : problem(`quantity.${value}`, { text, kind });
+  return typeof value === 'number' ? value : problem(value, { text, kind });
 }
 
 /** Every part but the last whole, every part but the first less than one of the unit before it. */

@@ -29,7 +29,8 @@ const NUMBER = String.raw`[+\-−]?(?:(?:\d+\s)?\s*\d+\s?[/⁄]\s?\d+|\d*\s?[½�
 /** Source of a regular expression that matches one number as a cook writes it. */
 export const COOK_NUMBER = NUMBER;
 
-export type NumberFault = 'thousands' | 'fraction' | 'digits';
+/** Ids of what can be wrong with a number. */
+export type NumberFault = 'quantity.thousands' | 'quantity.fraction' | 'quantity.digits';
 
 /**
  * A number as a cook writes it: `2.5`, `2,5`, `2½`, `2 1/2`, `1/3`; a string names what is wrong with it.
@@ -45,12 +46,12 @@ export function cookNumber(text: string): number | NumberFault {
   if (fraction) {
     const [whole, over, under] = [Number(fraction[1] ?? '0'), Number(fraction[2]), Number(fraction[3])];
     const isKnown = (DENOMINATORS as readonly number[]).includes(under);
-    if (!isKnown || over === 0 || (fraction[1] !== undefined && over >= under)) return 'fraction';
+    if (!isKnown || over === 0 || (fraction[1] !== undefined && over >= under)) return 'quantity.fraction';
     return sign * (Math.floor(over / under) + whole + (over % under) / under);
   }
-  if (/^[1-9]\d{0,2},\d{3}$/.test(body)) return 'thousands';
+  if (/^[1-9]\d{0,2},\d{3}$/.test(body)) return 'quantity.thousands';
   const digits = body.replace(/[.,]/, '').replace(/^0+/, '');
-  if (digits.length > MOST_DIGITS) return 'digits';
+  if (digits.length > MOST_DIGITS) return 'quantity.digits';
   return sign * Number(body.replace(',', '.'));
 }
 
