@@ -1,0 +1,353 @@
+/**
+ * The catalogue of cuts: size, shape, composition, bone and tissue of a piece as it lies on the pit.
+ *
+ * Composition in mass fractions of lean and fat without bone: values of the USDA tables from memory, ± 3 points of water
+ * and fat between carcasses. Thickness law: half thickness = reference × (mass/reference mass)^⅓, fitted on measured
+ * cooks and common-practice times together (calibration); rows marked `table` are typical dimensions from memory.
+ * Bone shares: USDA SR28 refuse. IMPS numbers: USDA Institutional Meat Purchase Specifications.
+ */
+import type { Composition } from './tables.ts';
+
+/** Kinds of tissue that soften alike. */
+export const TISSUES = [
+  'pork-loin-ribs',
+  'pork-spareribs',
+  'beef-ribs',
+  'beef',
+  'pork-shoulder',
+  'lamb',
+  'poultry',
+] as const;
+export type Tissue = (typeof TISSUES)[number];
+
+export interface Cut {
+  readonly id: string;
+  /** Item of the Institutional Meat Purchase Specifications. */
+  readonly imps?: string;
+  readonly composition: Composition;
+  /** Half thickness of a piece of `massKg` [m]. */
+  readonly halfThicknessM: number;
+  /** Mass of one ordinary piece [kg]. */
+  readonly massKg: number;
+  readonly dimensionality: number;
+  /** Half thickness over half of the thickest place that a ruler finds [1]. */
+  readonly rulerFactor: number;
+  readonly evaporatingShare: number;
+  readonly juiceToSurfaceShare: number;
+  readonly tissue: Tissue;
+  /** Bone of the raw mass where it is sold with its bone [1]. */
+  readonly boneShare: number;
+  /** Whether it is usually sold so. */
+  readonly hasBone: boolean;
+  readonly isPoultry: boolean;
+  /** Doubt of ln(half thickness): from the mass alone, and told neither mass nor thickness. */
+  readonly massOnlySdLn: number;
+  readonly untoldSdLn: number;
+  /** Of the common level, what the fit leaves open. */
+  readonly fitSdLn: number;
+}
+
+const mix = (water: number, protein: number, fat: number, ash: number): Composition => {
+  const sum = water + protein + fat + ash;
+  return { water: water / sum, protein: protein / sum, fat: fat / sum, ash: ash / sum };
+};
+
+const LOIN_RIBS = mix(65, 19, 15, 1);
+const SPARERIBS = mix(60, 15.5, 23.5, 0.8);
+const SHOULDER = mix(65, 17, 17, 0.9);
+const BRISKET = mix(62, 18.5, 18.5, 0.9);
+const FLAT = mix(71, 21, 7, 1);
+const POINT = mix(58, 17, 24, 0.8);
+const SHORT_RIB = mix(49, 14.5, 36, 0.7);
+const BEEF_BACK_RIB = mix(58, 17, 24, 0.8);
+const CHUCK = mix(64, 18.5, 16.5, 0.9);
+const RIB_ROAST = mix(55, 16.5, 27.5, 0.8);
+const LAMB_SHOULDER = mix(60, 16.6, 21.5, 0.9);
+const LAMB_LEG = mix(65, 18, 16, 0.9);
+const HAM = mix(63, 17.5, 18.5, 0.9);
+const CHICKEN = mix(66, 18.6, 15, 0.8);
+const CHICKEN_BREAST = mix(75, 22.5, 2.6, 1);
+const TURKEY = mix(70, 21.6, 6.5, 1);
+
+const common = { isPoultry: false, hasBone: false, boneShare: 0, juiceToSurfaceShare: 0.57 };
+const ribs = {
+  ...common,
+  hasBone: true,
+  boneShare: 0.3,
+  evaporatingShare: 0.7,
+  rulerFactor: 1.05,
+  massOnlySdLn: 0.15,
+  untoldSdLn: 0.2,
+  fitSdLn: 0.06,
+  dimensionality: 1.03,
+};
+const bigCut = {
+  ...common,
+  evaporatingShare: 0.92,
+  massOnlySdLn: 0.12,
+  untoldSdLn: 0.18,
+  fitSdLn: 0.03,
+};
+const roast = {
+  ...common,
+  evaporatingShare: 0.6,
+  rulerFactor: 0.95,
+  massOnlySdLn: 0.15,
+  untoldSdLn: 0.2,
+  fitSdLn: 0.04,
+};
+const poultry = {
+  ...common,
+  tissue: 'poultry',
+  isPoultry: true,
+  hasBone: true,
+  evaporatingShare: 0.54,
+  juiceToSurfaceShare: 0.37,
+  rulerFactor: 0.95,
+  massOnlySdLn: 0.1,
+  untoldSdLn: 0.15,
+  fitSdLn: 0.06,
+} as const;
+
+const CATALOGUE: readonly Cut[] = [
+  {
+    ...ribs,
+    id: 'loin-back-ribs',
+    imps: '422',
+    composition: LOIN_RIBS,
+    halfThicknessM: 14.7e-3,
+    massKg: 1.1,
+    tissue: 'pork-loin-ribs',
+  },
+  {
+    ...ribs,
+    id: 'spareribs',
+    imps: '416',
+    composition: SPARERIBS,
+    halfThicknessM: 17.4e-3,
+    massKg: 2.05,
+    tissue: 'pork-spareribs',
+  },
+  {
+    ...ribs,
+    id: 'st-louis-ribs',
+    imps: '416A',
+    composition: SPARERIBS,
+    halfThicknessM: 17.4e-3,
+    massKg: 1.25,
+    tissue: 'pork-spareribs',
+  },
+  {
+    ...bigCut,
+    id: 'brisket-whole',
+    imps: '120',
+    composition: BRISKET,
+    halfThicknessM: 38e-3,
+    massKg: 6,
+    dimensionality: 1.06,
+    rulerFactor: 0.86,
+    tissue: 'beef',
+    boneShare: 0.01,
+  },
+  {
+    ...bigCut,
+    id: 'brisket-flat',
+    imps: '120A',
+    composition: FLAT,
+    halfThicknessM: 22.5e-3,
+    massKg: 3,
+    dimensionality: 1.04,
+    rulerFactor: 0.95,
+    tissue: 'beef',
+  },
+  {
+    ...bigCut,
+    id: 'brisket-point',
+    imps: '120B',
+    composition: POINT,
+    halfThicknessM: 40e-3,
+    massKg: 3,
+    dimensionality: 1.25,
+    rulerFactor: 0.86,
+    tissue: 'beef',
+  },
+  {
+    ...bigCut,
+    id: 'pork-shoulder',
+    imps: '406',
+    composition: SHOULDER,
+    halfThicknessM: 53e-3,
+    massKg: 3.6,
+    dimensionality: 1.75,
+    rulerFactor: 0.88,
+    tissue: 'pork-shoulder',
+    hasBone: true,
+    boneShare: 0.09,
+  },
+  {
+    ...ribs,
+    id: 'beef-short-ribs',
+    imps: '123A',
+    composition: SHORT_RIB,
+    halfThicknessM: 30e-3,
+    massKg: 2.5,
+    dimensionality: 1.1,
+    evaporatingShare: 0.78,
+    tissue: 'beef-ribs',
+    boneShare: 0.27,
+  },
+  {
+    ...ribs,
+    id: 'beef-back-ribs',
+    imps: '124',
+    composition: BEEF_BACK_RIB,
+    halfThicknessM: 16e-3,
+    massKg: 2,
+    tissue: 'beef-ribs',
+    boneShare: 0.5,
+  },
+  {
+    ...bigCut,
+    id: 'chuck-roast',
+    imps: '116A',
+    composition: CHUCK,
+    halfThicknessM: 36e-3,
+    massKg: 1.5,
+    dimensionality: 1.55,
+    rulerFactor: 0.95,
+    tissue: 'beef',
+    massOnlySdLn: 0.15,
+    untoldSdLn: 0.2,
+    fitSdLn: 0.04,
+  },
+  {
+    ...roast,
+    id: 'rib-roast',
+    imps: '109',
+    composition: RIB_ROAST,
+    halfThicknessM: 47.5e-3,
+    massKg: 3,
+    dimensionality: 1.6,
+    tissue: 'beef',
+    boneShare: 0.16,
+    hasBone: true,
+  },
+  {
+    ...bigCut,
+    id: 'lamb-shoulder',
+    imps: '207',
+    composition: LAMB_SHOULDER,
+    halfThicknessM: 43e-3,
+    massKg: 2.25,
+    dimensionality: 1.5,
+    rulerFactor: 0.95,
+    tissue: 'lamb',
+    boneShare: 0.21,
+    hasBone: true,
+    massOnlySdLn: 0.15,
+    untoldSdLn: 0.2,
+    fitSdLn: 0.04,
+  },
+  {
+    ...roast,
+    id: 'lamb-leg',
+    imps: '233',
+    composition: LAMB_LEG,
+    halfThicknessM: 44e-3,
+    massKg: 2.2,
+    dimensionality: 1.6,
+    tissue: 'lamb',
+    boneShare: 0.17,
+    hasBone: true,
+  },
+  {
+    ...roast,
+    id: 'fresh-ham',
+    imps: '401',
+    composition: HAM,
+    halfThicknessM: 62e-3,
+    massKg: 5,
+    dimensionality: 1.7,
+    tissue: 'pork-shoulder',
+    boneShare: 0.17,
+    hasBone: true,
+  },
+  {
+    ...poultry,
+    id: 'chicken-whole',
+    imps: 'P1000',
+    composition: CHICKEN,
+    halfThicknessM: 33e-3,
+    massKg: 1.9,
+    dimensionality: 1.55,
+    boneShare: 0.32,
+  },
+  {
+    // Half of a flattened bird: 20.5 mm at 1.9 kg.
+    ...poultry,
+    id: 'chicken-half',
+    composition: CHICKEN,
+    halfThicknessM: 20.5e-3,
+    massKg: 0.95,
+    dimensionality: 1.3,
+    boneShare: 0.32,
+  },
+  {
+    // Table: boneless breast 35–40 mm thick.
+    ...poultry,
+    id: 'chicken-breast',
+    composition: CHICKEN_BREAST,
+    halfThicknessM: 17e-3,
+    massKg: 0.25,
+    dimensionality: 1.3,
+    hasBone: false,
+    boneShare: 0,
+    evaporatingShare: 0.9,
+    juiceToSurfaceShare: 0.57,
+  },
+  {
+    // Table: leg quarter 35–40 mm thick.
+    ...poultry,
+    id: 'chicken-leg',
+    composition: CHICKEN,
+    halfThicknessM: 18e-3,
+    massKg: 0.33,
+    dimensionality: 1.35,
+    boneShare: 0.3,
+  },
+  {
+    ...poultry,
+    id: 'turkey-whole',
+    imps: 'P2000',
+    composition: TURKEY,
+    halfThicknessM: 46.5e-3,
+    massKg: 5.5,
+    dimensionality: 1.6,
+    boneShare: 0.29,
+  },
+  {
+    // Table: bone-in breast 80–110 mm thick.
+    ...poultry,
+    id: 'turkey-breast',
+    composition: TURKEY,
+    halfThicknessM: 42e-3,
+    massKg: 2.7,
+    dimensionality: 1.5,
+    boneShare: 0.15,
+  },
+  {
+    // Half of a flattened bird: 32 mm at 5.5 kg.
+    ...poultry,
+    id: 'turkey-half',
+    composition: TURKEY,
+    halfThicknessM: 32e-3,
+    massKg: 2.75,
+    dimensionality: 1.3,
+    boneShare: 0.29,
+  },
+];
+
+const BY_ID: ReadonlyMap<string, Cut> = new Map(CATALOGUE.map((cut) => [cut.id, cut]));
+
+export const cuts = (): readonly Cut[] => CATALOGUE;
+export const findCut = (id: string): Cut | undefined => BY_ID.get(id);

@@ -1,0 +1,52 @@
+import type { PitType } from '@pitwright/model';
+
+/** What the meat meets in a kind of pit, where nothing better is known. */
+export interface PitKind {
+  /** h_c at the meat [W/m²K]; doubt of ln h_c 0.25. */
+  readonly convectionWm2K: number;
+  /** W with meat in [kg/kg]. */
+  readonly humidityRatio: number;
+  /** Of ln W. */
+  readonly humiditySdLn: number;
+  /** Mean radiant temperature below the air [K]. */
+  readonly wallDropK: number;
+  /** From cook to cook [K]. */
+  readonly wallDropSdK: number;
+  /** Time constant of warm-up [s]. */
+  readonly lagS: number;
+}
+
+export const CONVECTION_SD_LN = 0.25;
+/** A pan of water, of ln W. */
+export const WATER_PAN_LN = 0.35;
+
+const BARE_STEEL = { wallDropK: 1, wallDropSdK: 6 };
+const INSULATED = { wallDropK: 0.2, wallDropSdK: 3 };
+const H = 3600;
+
+/**
+ * @source humidity from the pit's balance of fuel, air and water; h_c from mixed cross flow over a cylinder; wall and
+ * spreads calibrated on measured cooks
+ */
+export const PIT_KINDS: Readonly<Record<PitType, PitKind>> = {
+  electric: { convectionWm2K: 6, humidityRatio: 0.065, humiditySdLn: 0.5, lagS: 0.35 * H, ...INSULATED },
+  bullet: { convectionWm2K: 6.5, humidityRatio: 0.09, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
+  kettle: { convectionWm2K: 6, humidityRatio: 0.07, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
+  drum: { convectionWm2K: 6.5, humidityRatio: 0.055, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
+  gas: { convectionWm2K: 6.5, humidityRatio: 0.035, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
+  ceramic: { convectionWm2K: 6, humidityRatio: 0.08, humiditySdLn: 0.45, lagS: 0.1 * H, ...INSULATED },
+  cabinet: { convectionWm2K: 7, humidityRatio: 0.065, humiditySdLn: 0.45, lagS: 0.1 * H, ...INSULATED },
+  offset: { convectionWm2K: 8.5, humidityRatio: 0.024, humiditySdLn: 0.3, lagS: 0.05 * H, ...BARE_STEEL },
+  pellet: { convectionWm2K: 10, humidityRatio: 0.02, humiditySdLn: 0.3, lagS: 0.1 * H, ...BARE_STEEL },
+  oven: { convectionWm2K: 14, humidityRatio: 0.02, humiditySdLn: 0.3, lagS: 0.05 * H, ...INSULATED },
+  unknown: { convectionWm2K: 7.5, humidityRatio: 0.045, humiditySdLn: 0.6, lagS: 0.12 * H, ...BARE_STEEL },
+};
+
+/** How far the air at the meat lies from what is told, by where it was read [K]. @source calibrated on measured cooks */
+export const GAUGE: Readonly<
+  Record<'grate' | 'lid' | 'set-point', { readonly biasK: number; readonly sdK: number }>
+> = {
+  grate: { biasK: 0, sdK: 3 },
+  lid: { biasK: -3, sdK: 6 },
+  'set-point': { biasK: -3, sdK: 6 },
+};

@@ -1,0 +1,377 @@
+/**
+ * One member of one piece through its stages. Events are located inside a step: the step is taken again, shorter, so
+ * that results are continuous in their inputs.
+ */
+import { exp } from '../numeric/elementary.ts';
+import type { Cover, MeatParameters, Surroundings } from './parameters.ts';
+import { PieceSolver } from './solver.ts';
+import { type AirPlan, isCooking, type StagePlan, type StageTrigger } from './stagePlan.ts';
+import type { SofteningRate } from './tables.ts';
+
+export interface RunSettings {
+  readonly cells: number;
+  /** Longest step [s]. */
+  readonly longestStepS: number;
+  /** Time from meat on after which a stage that has not ended counts as never ending [s]. */
+  readonly horizonS: number;
+  /** How long the last stage is followed beyond its end, for the time past the bite [s]. */
+  readonly tailS: number;
+}
+
+/** For ensembles: finish time within 0.5 % of the fine grid. */
+export const ENSEMBLE_SETTINGS: RunSettings = {
+  cells: 12,
+  longestStepS: 180,
+  horizonS: 48 * 3600,
+  tailS: 0,
+};
+/** For gradients inside the piece, and for holding against other codings. */
+export const FINE_SETTINGS: RunSettings = { ...ENSEMBLE_SETTINGS, cells: 24, longestStepS: 60 };
+
+const FIRST_STEP_S = 15;
+const STEP_GROWTH = 0.06;
+/** Air at the meat just after it went on, below the told temperature [K]: lid open, cold load. */
+const WARM_UP_DROP_K = 55;
+const STALL_FROM_C = 55;
+const STALL_TO_C = 85;
+
+/** Dose at which each word beyond `firm` begins; ∞ where the tissue does not know it [h]. */
+export type WordDoses = readonly [cleanBite: number, tender: number, fallsOff: number, pullsApart: number];
+export const WORDS_TIMED = 5;
+
+/** What one run leaves behind; times in seconds of the clock from meat on, ∞ = never. */
+export class RunOutcome {
+  readonly endS: Float64Array;
+  readonly coreC: Float64Array;
+  readonly surfaceC: Float64Array;
+  readonly lossShare: Float64Array;
+  readonly barkM: Float64Array;
+  readonly doseH: Float64Array;
+  /** firm (centre past 60 °C), clean bite, tender, falls off, pulls apart */
+  readonly wordS = new Float64Array(WORDS_TIMED);
+  reachS = Infinity;
+  stallC = NaN;
+  at65S = Infinity;
+  at75S = Infinity;
+  evaporatedShare = 0;
+  drippedShare = 0;
+  renderedFatShare = 0;
+  /** Index of the first stage that never ended, or −1. */
+  stuckStage = -1;
+
+  constructor(stages: number) {
+    this.endS = new Float64Array(stages);
+    this.coreC = new Float64Array(stages);
+    this.surfaceC = new Float64Array(stages);
+    this.lossShare = new Float64Array(stages);
+    this.barkM = new Float64Array(stages);
+    this.doseH = new Float64Array(stages);
+  }
+}
+
+/** Called after every step. @param clockS from meat on @param stage index */
+export type StepListener = (clockS: number, stage: number, solver: PieceSolver, around: Surroundings) => void;
+
+export interface RunOptions {
+  /** Clock time over model time: the model's own error as a factor on all times. */
+  readonly stretch: number;
+  readonly wordDoses: WordDoses;
+  /** Centre temperature whose first passing is wanted [°C]. */
+  readonly reachC?: number;
+  readonly onStep?: StepListener;
+}
+
+/** Where a run stands between two stages: enough to go on from. */
+export interface Checkpoint {
+  readonly stage: number;
+  readonly timeS: number;
+  readonly state: Float64Array;
+  readonly air: { readonly isPit: boolean; readonly deviationK: number; readonly targetC: number };
+  readonly wordS: Float64Array;
+}
+
+/** Fat that melts out in the end, of the raw fat. @source from memory, weak */
+const RENDERABLE_SHARE = 0.45;
+/** Of the melted fat, what leaves the piece: 2–4 points of a brisket's raw mass, the gap between water lost and yields measured by Kerth, Wall & Grayson-Holter. */
+const RENDERED_FAT_LOST = 0.4;
+
+/** A solver with its workspace; runs member after member without allocating in the loop. */
+export class PieceRunner {
+  readonly settings: RunSettings;
+  readonly solver: PieceSolver;
+  readonly #before: Float64Array;
+  readonly #around: Surroundings = {
+    gasC: 0,
+    wallC: 0,
+    humidityRatio: 0,
+    convectionWm2K: 0,
+    pressurePa: 101325,
+  };
+  #airDeviationK = 0;
+  #airChangedS = 0;
+
+  constructor(settings: RunSettings, softeningRate: SofteningRate) {
+    this.settings = settings;
+    this.solver = new PieceSolver(settings.cells, softeningRate);
+    this.#before = new Float64Array(this.solver.state.length);
+  }
+
+  run(piece: MeatParameters, stages: readonly StagePlan[], options: RunOptions): RunOutcome {
+    const outcome = new RunOutcome(stages.length);
+    outcome.endS.fill(Infinity);
+    outcome.wordS.fill(Infinity);
+    const solver = this.solver;
+    solver.begin(piece);
+    const horizonS = this.settings.horizonS / options.stretch;
+    let timeS = 0;
+    let slowest = Infinity;
+    this.#airDeviationK = -WARM_UP_DROP_K;
+    this.#airChangedS = 0;
+    let previousAir: AirPlan | undefined;
+
+    for (let s = 0; s < stages.length; s++) {
+      const stage = stages[s]!;
+      const { air, cover, trigger } = stage;
+      if (previousAir) this.#changeAir(previousAir, air, timeS);
+      previousAir = air;
+      this.#enterStage(stage, s > 0 ? stages[s - 1]!.cover : undefined);
+      const beganS = timeS;
+      const endsAtS = trigger.by === 'clock' ? beganS + trigger.afterS / options.stretch : Infinity;
+      const isLast = s === stages.length - 1;
+      const isFalling =
+        trigger.by === 'core' && !isCooking(stage.kind) && solver.coreC > trigger.temperatureC;
+      let ended = trigger.by === 'clock' && trigger.afterS <= 0;
+      if (!ended && measures(trigger)) {
+        const target = targetOf(trigger);
+        const now = this.#measure(trigger);
+        ended = isFalling ? now <= target : now >= target;
+      }
+      let tailEndS = isLast && trigger.by === 'table' ? beganS + this.settings.tailS / options.stretch : 0;
+      if (ended) this.#close(outcome, s, timeS * options.stretch);
+      const followTail = isLast && this.settings.tailS > 0;
+      if (ended && followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
+
+      while (!ended || timeS < tailEndS) {
+        let stepS = FIRST_STEP_S + STEP_GROWTH * (timeS - beganS);
+        if (stepS > this.settings.longestStepS) stepS = this.settings.longestStepS;
+        const limitS = ended
+          ? tailEndS
+          : trigger.by === 'table'
+            ? tailEndS
+            : endsAtS < horizonS
+              ? endsAtS
+              : horizonS;
+        let lands = false;
+        if (timeS + stepS >= limitS) {
+          stepS = limitS - timeS;
+          lands = true;
+        }
+        const coreBefore = solver.coreC;
+        const doseBefore = solver.coreDoseH;
+        const watched = !ended && measures(trigger);
+        const measureBefore = watched ? this.#measure(trigger) : 0;
+        if (watched) this.#before.set(solver.state);
+        this.#step(air, cover, timeS, stepS, options.stretch);
+        let hit = false;
+        if (watched) {
+          const target = targetOf(trigger);
+          const after = this.#measure(trigger);
+          if (isFalling ? after <= target : after >= target) {
+            hit = true;
+            stepS = this.#land(
+              air,
+              cover,
+              timeS,
+              stepS,
+              options.stretch,
+              trigger,
+              target,
+              measureBefore,
+              after,
+            );
+          }
+        }
+        timeS = lands && !hit ? limitS : timeS + stepS;
+        this.#note(outcome, options, coreBefore, doseBefore, timeS, stepS);
+        const slope = (solver.coreC - coreBefore) / stepS;
+        const middleC = 0.5 * (solver.coreC + coreBefore);
+        if (slope < slowest && slope > 0 && middleC >= STALL_FROM_C && middleC <= STALL_TO_C) {
+          slowest = slope;
+          outcome.stallC = middleC;
+        }
+        options.onStep?.(timeS * options.stretch, s, solver, this.#around);
+        if (!ended && (hit || (lands && trigger.by === 'clock' && limitS === endsAtS))) {
+          ended = true;
+          this.#close(outcome, s, timeS * options.stretch);
+          if (followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
+        } else if (lands) {
+          if (ended) break;
+          if (trigger.by === 'table') {
+            this.#close(outcome, s, timeS * options.stretch);
+            ended = true;
+            break;
+          }
+          outcome.stuckStage = s;
+          this.#finish(outcome, piece);
+          return outcome;
+        }
+      }
+    }
+    this.#finish(outcome, piece);
+    return outcome;
+  }
+
+  #enterStage(stage: StagePlan, before: Cover | undefined): void {
+    const solver = this.solver;
+    if (before?.kind === 'foil' && stage.cover.kind === 'open') solver.openWrap();
+    if (stage.pouredKgM2) solver.pour(stage.pouredKgM2);
+    if (stage.glaze) solver.glaze(stage.glaze.waterKgM2, stage.glaze.solidsKgM2);
+  }
+
+  #changeAir(before: AirPlan, now: AirPlan, timeS: number): void {
+    const current =
+      before.gasC +
+      (before.lagS > 0 ? this.#airDeviationK * exp(-(timeS - this.#airChangedS) / before.lagS) : 0);
+    this.#airDeviationK = before.isPit && now.isPit ? current - now.gasC : 0;
+    this.#airChangedS = timeS;
+  }
+
+  #step(air: AirPlan, cover: Cover, timeS: number, stepS: number, stretch: number): void {
+    const around = this.#around;
+    const atS = timeS + stepS;
+    if (air.curve) around.gasC = alongCurve(air.curve, atS * stretch);
+    else
+      around.gasC =
+        air.gasC +
+        (air.lagS > 0 && this.#airDeviationK !== 0
+          ? this.#airDeviationK * exp(-(atS - this.#airChangedS) / air.lagS)
+          : 0);
+    around.wallC = around.gasC - air.wallDropK;
+    around.humidityRatio = air.humidityRatio;
+    around.convectionWm2K = air.convectionWm2K;
+    around.pressurePa = air.pressurePa;
+    this.solver.step(stepS, around, cover);
+  }
+
+  /** Takes the last step again so that it ends at the event. @returns its length [s] */
+  #land(
+    air: AirPlan,
+    cover: Cover,
+    timeS: number,
+    stepS: number,
+    stretch: number,
+    trigger: MeasuredTrigger,
+    target: number,
+    before: number,
+    after: number,
+  ): number {
+    let shortS = 0;
+    let low = before;
+    let highS = stepS;
+    let high = after;
+    let triedS = stepS;
+    for (let round = 0; round < 3; round++) {
+      triedS = high === low ? highS : shortS + ((highS - shortS) * (target - low)) / (high - low);
+      this.solver.state.set(this.#before);
+      this.#step(air, cover, timeS, triedS, stretch);
+      const value = this.#measure(trigger);
+      if (value < target === before < target) {
+        shortS = triedS;
+        low = value;
+      } else {
+        highS = triedS;
+        high = value;
+      }
+    }
+    return triedS;
+  }
+
+  #measure(trigger: StageTrigger): number {
+    switch (trigger.by) {
+      case 'core':
+        return this.solver.coreC;
+      case 'surface':
+        return this.solver.surfaceC;
+      case 'bark':
+        return this.solver.barkM;
+      case 'dose':
+        return this.solver.coreDoseH;
+      default:
+        return -Infinity;
+    }
+  }
+
+  #note(
+    outcome: RunOutcome,
+    options: RunOptions,
+    coreBefore: number,
+    doseBefore: number,
+    timeS: number,
+    stepS: number,
+  ): void {
+    const core = this.solver.coreC;
+    const passed = (level: number): number =>
+      (timeS - stepS + (stepS * (level - coreBefore)) / (core - coreBefore)) * options.stretch;
+    if (core > coreBefore) {
+      if (options.reachC !== undefined && outcome.reachS === Infinity && core >= options.reachC)
+        outcome.reachS = coreBefore >= options.reachC ? 0 : passed(options.reachC);
+      if (outcome.at65S === Infinity && core >= 65) outcome.at65S = coreBefore >= 65 ? 0 : passed(65);
+      if (outcome.at75S === Infinity && core >= 75) outcome.at75S = coreBefore >= 75 ? 0 : passed(75);
+      if (outcome.wordS[0] === Infinity && core >= 60) outcome.wordS[0] = coreBefore >= 60 ? 0 : passed(60);
+    }
+    const dose = this.solver.coreDoseH;
+    for (let w = 0; w < 4; w++) {
+      const needed = options.wordDoses[w]!;
+      if (dose >= needed && outcome.wordS[w + 1] === Infinity)
+        outcome.wordS[w + 1] =
+          (timeS - stepS + (stepS * (needed - doseBefore)) / (dose - doseBefore)) * options.stretch;
+    }
+  }
+
+  #close(outcome: RunOutcome, stage: number, clockS: number): void {
+    const solver = this.solver;
+    outcome.endS[stage] = clockS;
+    outcome.coreC[stage] = solver.coreC;
+    outcome.surfaceC[stage] = solver.surfaceC;
+    outcome.lossShare[stage] = lossShare(solver);
+    outcome.barkM[stage] = solver.barkM;
+    outcome.doseH[stage] = solver.coreDoseH;
+  }
+
+  #finish(outcome: RunOutcome, piece: MeatParameters): void {
+    const solver = this.solver;
+    outcome.evaporatedShare = solver.evaporatedKgM2 / solver.rawMassKgM2;
+    outcome.drippedShare = solver.drippedKgM2 / solver.rawMassKgM2;
+    outcome.renderedFatShare =
+      RENDERED_FAT_LOST * RENDERABLE_SHARE * piece.composition.fat * (1 - solver.solidFatShare);
+  }
+}
+
+const lossShare = (solver: PieceSolver): number =>
+  (solver.evaporatedKgM2 + solver.drippedKgM2) / solver.rawMassKgM2;
+
+type MeasuredTrigger = Exclude<StageTrigger, { by: 'clock' } | { by: 'table' }>;
+const measures = (trigger: StageTrigger): trigger is MeasuredTrigger =>
+  trigger.by !== 'clock' && trigger.by !== 'table';
+
+function targetOf(trigger: MeasuredTrigger): number {
+  switch (trigger.by) {
+    case 'bark':
+      return trigger.thicknessM;
+    case 'dose':
+      return trigger.doseH;
+    default:
+      return trigger.temperatureC;
+  }
+}
+
+/** Straight between points, constant outside. */
+function alongCurve(curve: NonNullable<AirPlan['curve']>, atS: number): number {
+  const { timesS, temperaturesC } = curve;
+  const last = timesS.length - 1;
+  if (atS >= timesS[last]!) return temperaturesC[last]!;
+  let i = 0;
+  while (timesS[i + 1]! < atS) i++;
+  const share = (atS - timesS[i]!) / (timesS[i + 1]! - timesS[i]!);
+  return temperaturesC[i]! + share * (temperaturesC[i + 1]! - temperaturesC[i]!);
+}
