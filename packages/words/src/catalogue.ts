@@ -1,10 +1,17 @@
 import { calcMessages } from './messages/calc.ts';
+import { drawMessages } from './messages/draw.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
 import { webMessages } from './messages/web.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
-export const SUBJECTS: readonly Messages[] = [planMessages, webMessages, calcMessages, fileMessages];
+export const SUBJECTS: readonly Messages[] = [
+  calcMessages,
+  drawMessages,
+  fileMessages,
+  planMessages,
+  webMessages,
+];
 
 export const CATALOGUE: Messages = Object.assign({}, ...SUBJECTS) as Messages;

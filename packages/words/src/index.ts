@@ -1,4 +1,5 @@
 export { CATALOGUE } from './catalogue.ts';
+export { chartVoice } from './chart-voice.ts';
 export { chance, timesIn } from './figures/chance.ts';
 export { clock, clockRange, date, dayKey, shortWeekday, weekday } from './figures/clock.ts';
 export { duration, durationRange, elapsed } from './figures/duration.ts';

@@ -1,0 +1,215 @@
+import type { Range } from '@pitwright/model';
+import { type Drawing, type Ink, isNarrow, type Setting } from '../drawing.ts';
+import { group, line, type Mark, rect } from '../mark.ts';
+import { BODY, SMALLEST, text, widthOf } from '../text.ts';
+import { type Axis, foldedAxis } from '../time/axis.ts';
+import { nowLine, tableLine } from '../time/lines.ts';
+import { dayNames, foldMarks, grid, type Night, nightShade, rail } from '../time/rail.ts';
+import type { Voice } from '../voice.ts';
+import { band } from './band.ts';
+import { colourClass, hatches } from './hatches.ts';
+import type { BandPiece } from './piece.ts';
+
+export interface BandChartData {
+  readonly pieces: readonly BandPiece[];
+  /** Serving hour and the end of its window, seconds since 1970 UTC. */
+  readonly tableS: number;
+  readonly untilS: number;
+  readonly nowS?: number;
+  readonly nights?: readonly Night[];
+  /** Stretches drawn folded: hours of the night in which nothing needs the eye. */
+  readonly quiet?: readonly { readonly fromS: number; readonly toS: number }[];
+  /** Left end of the axis; missing: half an hour before the first meat-on. */
+  readonly fromS?: number;
+}
+
+/** A drawing whose axis other strips may share, and the part of it that lies on that axis. */
+export interface StripDrawing extends Drawing {
+  readonly axis: Axis;
+  readonly plot: { readonly y: number; readonly height: number };
+}
+
+interface Layout {
+  readonly left: number;
+  readonly right: number;
+  readonly lane: number;
+  /** Of the band within its lane. */
+  readonly bandTop: number;
+  readonly band: number;
+  readonly fold: number;
+}
+
+const RAIL = { days: 13, foot: 44, height: 31 };
+
+/** Wide: names left, ranges right. Narrow: names and ranges above each band. Black: the lanes of a printed sheet. */
+function layoutOf(width: number, ink: Ink): Layout {
+  if (isNarrow(width)) return { left: 0, right: 16, lane: 54, bandTop: 24, band: 19, fold: 1 / 4 };
+  if (ink === 'black') return { left: 140, right: 24, lane: 25, bandTop: 4, band: 13, fold: 1 / 3 };
+  return { left: 178, right: 190, lane: 36, bandTop: 5, band: 20, fold: 1 / 3 };
+}
+
+const LEAD_S = 1800;
+/** The axis runs on past the serving window, so that what comes late is seen. */
+const TAIL_S = 2400;
+
+/** The axis of a chart of bands at this width: other strips of the page take the same. */
+export function bandAxis(data: BandChartData, { width, ink = 'colour' }: Setting): Axis {
+  const { left, right, fold } = layoutOf(width, ink);
+  const firstS = Math.min(...data.pieces.map((piece) => piece.onS), data.tableS - 3600);
+  const from = data.fromS ?? firstS - LEAD_S;
+  return foldedAxis(left, width - right, from, data.untilS + TAIL_S, data.quiet ?? [], fold);
+}
+
+/** `12:35–13:40`, or when it gets there at all. */
+export function readyWords(ready: Range, voice: Voice): string {
+  if (!Number.isFinite(ready.p10)) return voice.say({ id: 'draw.never' });
+  if (!Number.isFinite(ready.p90))
+    return voice.say({ id: 'draw.from', params: { time: voice.clock(ready.p10) } });
+  return voice.clockRange(ready.p10, ready.p90);
+}
+
+const doneWords = (piece: BandPiece, voice: Voice): string =>
+  piece.readyAtS === undefined ? readyWords(piece.ready, voice) : voice.clock(piece.readyAtS);
+
+/** The letter in its square: drawn everywhere the piece is meant. */
+export const badge = (letter: string, x: number, y: number, size = 22): Mark[] => [
+  rect(x, y, size, size, 'badge'),
+  text(x + size / 2, y + size / 2 + SMALLEST * 0.36, letter, { anchor: 'middle', className: 'badgeT' }),
+];
+
+/** As much of a name as its column holds, cut at a word. */
+function fitted(name: string, width: number, size: number): string {
+  if (widthOf(name, size) <= width) return name;
+  const words = name.split(' ');
+  while (words.length > 1 && widthOf(words.join(' '), size) > width) words.pop();
+  return words.join(' ');
+}
+
+function laneWords(
+  piece: BandPiece,
+  layout: Layout,
+  y: number,
+  width: number,
+  ink: Ink,
+  voice: Voice,
+): Mark[] {
+  const done = doneWords(piece, voice);
+  if (isNarrow(width)) {
+    return [
+      ...badge(piece.letter, 0, y + 1, 20),
+      text(28, y + 16, fitted(piece.name, width - 60 - widthOf(done, BODY), BODY), {
+        size: BODY,
+        className: 'ink strong halo',
+      }),
+      text(width - layout.right - 4, y + 16, done, {
+        size: BODY,
+        anchor: 'end',
+        className: 'ink strong halo',
+      }),
+    ];
+  }
+  if (ink === 'black')
+    return [
+      text(0, y + 16, fitted(`${piece.letter} ${piece.name}`, layout.left - 8, SMALLEST), {
+        className: 'ink strong',
+      }),
+    ];
+  const right = width - layout.right;
+  const remark = piece.remark ?? '';
+  return [
+    ...badge(piece.letter, 0, y + 4),
+    text(30, y + 20, fitted(piece.name, layout.left - 42 - widthOf(remark), BODY), {
+      size: BODY,
+      className: 'ink strong',
+    }),
+    ...(remark ? [text(layout.left - 8, y + 20, remark, { anchor: 'end', className: 'ink2' })] : []),
+    text(right + 12, y + 20, done, { size: BODY, className: 'ink strong' }),
+    text(width, y + 20, piece.bite, { anchor: 'end', className: 'ink2' }),
+  ];
+}
+
+/** Words above the band where a stage is not on the pit. */
+function placeWords(piece: BandPiece, axis: Axis, y: number): Mark[] {
+  return piece.stages.flatMap((stage, i) => {
+    if (!stage.place || !Number.isFinite(stage.start.p50)) return [];
+    const next = piece.stages[i + 1]?.start.p50 ?? axis.toS;
+    const [a, b] = [axis.x(stage.start.p50), axis.x(Math.min(next, axis.toS))];
+    const bracket = line(a, y - 2, b, y - 2, 'range1');
+    return widthOf(stage.place) < b - a
+      ? [bracket, text((a + b) / 2, y + 14, stage.place, { anchor: 'middle', className: 'ink halo' })]
+      : [bracket];
+  });
+}
+
+/** All pieces of a cook on one axis that ends at the table. */
+export function bandChart(data: BandChartData, setting: Setting, voice: Voice): StripDrawing {
+  const { width, ink = 'colour', id } = setting;
+  const layout = layoutOf(width, ink);
+  const axis = bandAxis(data, setting);
+  const top = RAIL.foot;
+  const plotHeight = data.pieces.length * layout.lane + 6;
+  const height = top + plotHeight;
+  const tableWords = voice.say({ id: 'draw.table', params: { time: voice.clock(data.tableS) } });
+  const nowWords =
+    data.nowS === undefined
+      ? undefined
+      : voice.say({ id: 'draw.now', params: { time: voice.clock(data.nowS) } });
+  const keepClear = [
+    { atS: data.tableS, halfWidth: widthOf(tableWords) / 2 },
+    ...(data.nowS === undefined ? [] : [{ atS: data.nowS, halfWidth: widthOf(nowWords!) / 2 + 6 }]),
+  ];
+  const tableX = Math.min(axis.x(data.tableS) + widthOf(tableWords) / 2, width) - widthOf(tableWords) / 2;
+  const marks: Mark[] = [
+    rect(axis.x0, top, axis.x1 - axis.x0, plotHeight, 'sheet'),
+    ...nightShade(axis, data.nights ?? [], top, plotHeight),
+    ...grid(axis, voice, top, plotHeight),
+    ...foldMarks(axis, RAIL.foot - 5, plotHeight + 5),
+    ...dayNames(axis, voice, RAIL.days),
+    ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: isNarrow(width) }),
+    text(tableX, RAIL.foot - 13, tableWords, { anchor: 'middle', className: 'ink strong' }),
+    ...data.pieces.map((piece, i) => {
+      const y = top + i * layout.lane;
+      const rule = i > 0 ? [line(0, y, width, y, 'grid1')] : [];
+      return group(
+        [
+          hatches(
+            id,
+            piece.letter,
+            ink,
+            piece.stages.map((stage) => stage.kind),
+          ),
+          ...rule,
+          ...band(axis, { y: y + layout.bandTop, height: layout.band }, piece, { id, tableS: data.tableS }),
+          ...laneWords(piece, layout, y, width, ink, voice),
+          ...placeWords(piece, axis, y + layout.bandTop),
+        ],
+        { className: ink === 'black' ? 'pc' : colourClass(piece.letter) },
+      );
+    }),
+    ...tableLine(axis, data.tableS, data.untilS, RAIL.foot - 9, plotHeight + 9),
+    ...(data.nowS === undefined ? [] : nowLine(axis, data.nowS, RAIL.foot, plotHeight, nowWords)),
+  ];
+  return {
+    width,
+    height,
+    marks,
+    axis,
+    plot: { y: top, height: plotHeight },
+    sentence: voice.say({
+      id: 'draw.bands',
+      params: { count: data.pieces.length, table: voice.clock(data.tableS) },
+    }),
+    table: {
+      head: ['piece', 'name', 'on', 'ready', 'bite'].map((column) =>
+        voice.say({ id: `draw.head-${column}` }),
+      ),
+      rows: data.pieces.map((piece) => [
+        piece.letter,
+        piece.name,
+        voice.clock(piece.onS),
+        doneWords(piece, voice),
+        piece.bite,
+      ]),
+    },
+  };
+}

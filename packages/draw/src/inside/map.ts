@@ -1,0 +1,162 @@
+import type { Drawing, Setting } from '../drawing.ts';
+import { isNarrow } from '../drawing.ts';
+import { line, type Mark, mark, path, px, rect } from '../mark.ts';
+import { boxOf, text } from '../text.ts';
+import type { Axis } from '../time/axis.ts';
+import type { Voice } from '../voice.ts';
+import { type DepthTimeField, seriesAt, temperatureAt } from './field.ts';
+import { type Box, isolines, touches, wordsOver } from './figures.ts';
+import { biteLine, coldestPlane, dryingFront, measuredPoints, stageChanges, stallBracket } from './over.ts';
+import { heatSteps, type MapBox, tracer } from './raster.ts';
+
+const TOP = 22;
+const FOOT = 8;
+const FULL_HOUR_S = 3600;
+
+export interface DepthTimeMapOptions {
+  /** The axis of the page: the map stands under its bands. */
+  readonly axis: Axis;
+  /** Where the map ends [s since 1970 UTC]; missing: the last time of the field or the end of the axis. */
+  readonly untilS?: number;
+  readonly nowS?: number;
+  /** Height of the drawing [px]; missing: 200, or 300 narrow. */
+  readonly height?: number;
+}
+
+/** Fine upright lines: this part is still ahead. */
+function ahead(id: string, box: MapBox, x: number): Mark[] {
+  if (!(x < box.x1)) return [];
+  const left = Math.max(box.x0, x);
+  return [
+    mark('defs', {}, [
+      mark('pattern', { id: `${id}-ahead`, width: 4, height: 4, patternUnits: 'userSpaceOnUse' }, [
+        mark('rect', { className: 'aheadLine', width: 1.1, height: 4 }),
+      ]),
+    ]),
+    rect(left, box.y, box.x1 - left, box.height, 'ahead', { fill: `url(#${id}-ahead)` }),
+  ];
+}
+
+/** What stands at the left of the map: surface, middle or second face, and the depth between. */
+function depthNames(field: DepthTimeField, axis: Axis, box: MapBox, narrow: boolean, voice: Voice): Mark[] {
+  const bottom = voice.say({
+    id: field.bottom === 'middle' ? 'draw.middle' : 'draw.second-face',
+    params: { depth: voice.lengthM(field.thicknessM) },
+  });
+  if (narrow) return [text(axis.x1, box.y + box.height + 18, bottom, { anchor: 'end', className: 'ink2' })];
+  const x = box.x0 - 8;
+  const ticks = [0, 0.5, 1].map((share) => {
+    const y = box.y + share * box.height;
+    return line(box.x0 - 6, y, box.x0, y, 'tick');
+  });
+  return [
+    ...ticks,
+    text(x, box.y + 6, voice.say({ id: 'draw.surface' }), { anchor: 'end', className: 'ink2' }),
+    text(x, box.y + box.height / 2 + 5, voice.lengthM(field.thicknessM / 2), {
+      anchor: 'end',
+      className: 'ink2',
+    }),
+    text(x, box.y + box.height, bottom, { anchor: 'end', className: 'ink2' }),
+  ];
+}
+
+/** The bite's words to the right of its line, or to the left where there is no room. */
+function biteWords(field: DepthTimeField, axis: Axis, box: MapBox, taken: Box[]): Mark[] {
+  const { bite } = field;
+  if (!bite?.words) return [];
+  const late = bite.p90S.filter((atS) => Number.isFinite(atS));
+  const early = bite.p10S.filter((atS) => Number.isFinite(atS));
+  const y = box.y + box.height * 0.5;
+  const right = axis.x(Math.max(...late)) + 8;
+  const left = axis.x(Math.min(...early)) - 8;
+  for (const [x, anchor] of [
+    [right, 'start'],
+    [left, 'end'],
+  ] as const) {
+    if (!Number.isFinite(x)) continue;
+    const words = text(x, y, bite.words, { anchor, className: wordsOver(field, axis.at(x), 0.5) });
+    const room = boxOf(words);
+    if (room.x0 < box.x0 + 2 || room.x1 > box.x1 - 2 || taken.some((other) => touches(other, room))) continue;
+    taken.push(room);
+    return [words];
+  }
+  return [];
+}
+
+/**
+ * The depth–time map of one piece: surface on top, time across on the axis of the page, temperature in steps of
+ * 5 °C, thin lines with their figures, the drying front, the bite and the stall over it.
+ */
+export function depthTimeMap(
+  field: DepthTimeField,
+  setting: Setting,
+  voice: Voice,
+  { axis, untilS, nowS, height: asked }: DepthTimeMapOptions,
+): Drawing {
+  const narrow = isNarrow(setting.width);
+  const height = asked ?? (narrow ? 300 : 200);
+  const foot = narrow ? 26 : FOOT;
+  const ink = setting.ink ?? 'colour';
+  const firstS = Math.max(axis.fromS, field.timesS[0]!);
+  const lastS = Math.min(axis.toS, untilS ?? Infinity, field.timesS[field.timesS.length - 1]!);
+  const box: MapBox = { x0: axis.x(firstS), x1: axis.x(lastS), y: TOP, height: height - TOP - foot };
+  const trace = tracer(field, axis, box);
+  const taken: Box[] = [];
+  const clip = `${setting.id}-map`;
+  const over = [
+    ...(nowS === undefined ? [] : ahead(setting.id, box, axis.x(nowS))),
+    ...coldestPlane(field, axis, box),
+    ...biteLine(field, axis, box),
+    ...dryingFront(field, axis, box),
+    ...stallBracket(field, axis, box, voice, taken),
+    ...biteWords(field, axis, box, taken),
+  ];
+  const lines = isolines(field, axis, box, trace, voice, taken);
+  const marks: Mark[] = [
+    mark('clipPath', { id: clip }, [rect(box.x0, box.y, box.x1 - box.x0, box.height, '')]),
+    mark('g', { clipPath: `url(#${clip})`, className: 'heatmap' }, [
+      ...heatSteps(field, box, trace, ink),
+      ...lines,
+      ...over,
+      ...measuredPoints(field, axis, box),
+    ]),
+    path(`M${px(box.x0)} ${px(box.y)}H${px(box.x1)}V${px(box.y + box.height)}H${px(box.x0)}Z`, 'frame'),
+    ...stageChanges(field, axis, box),
+    ...depthNames(field, axis, box, narrow, voice),
+  ];
+  return { width: setting.width, height, marks, ...inWords(field, voice, firstS, lastS) };
+}
+
+/** Temperatures by the hour, as a table; and the sentence of the image. */
+function inWords(field: DepthTimeField, voice: Voice, firstS: number, lastS: number) {
+  const rows: string[][] = [];
+  const stepS = Math.max(FULL_HOUR_S, Math.ceil((lastS - firstS) / 24 / FULL_HOUR_S) * FULL_HOUR_S);
+  const moments: number[] = [];
+  for (let atS = firstS; atS < lastS; atS += stepS) moments.push(atS);
+  moments.push(lastS);
+  for (const atS of moments)
+    rows.push([
+      voice.clock(atS),
+      voice.temperatureC(temperatureAt(field, atS, 0)),
+      voice.temperatureC(temperatureAt(field, atS, 0.5)),
+      voice.temperatureC(temperatureAt(field, atS, 1)),
+      field.frontM ? voice.lengthM(seriesAt(field.timesS, field.frontM, atS)) : '',
+    ]);
+  return {
+    sentence: voice.say({
+      id: 'draw.inside',
+      params: {
+        letter: field.letter,
+        surface: voice.temperatureC(temperatureAt(field, lastS, 0)),
+        middle: voice.temperatureC(temperatureAt(field, lastS, 1)),
+        time: voice.clock(lastS),
+      },
+    }),
+    table: {
+      head: ['time', 'surface', 'half', field.bottom, 'dry'].map((column) =>
+        voice.say({ id: `draw.head-${column}` }),
+      ),
+      rows,
+    },
+  };
+}

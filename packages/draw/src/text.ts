@@ -1,0 +1,66 @@
+import { type Attributes, type Mark, px } from './mark.ts';
+
+/** The floor of type, on paper and on screen [px]. */
+export const SMALLEST = 13.5;
+export const BODY = 16;
+export const PIT = 19;
+
+/** Mean advance of a character in the sans, as a share of the size; a little wide, so that labels never touch. */
+const ADVANCE = 0.53;
+
+export type Anchor = 'start' | 'middle' | 'end';
+
+/** Width that a text will take [px], estimated. */
+export const widthOf = (text: string, fontSize = SMALLEST): number => text.length * ADVANCE * fontSize;
+
+/**
+ * A line of text.
+ * @throws RangeError under 13.5 px: lay the drawing out again, never shrink its words
+ */
+export function text(
+  x: number,
+  y: number,
+  words: string,
+  {
+    size = SMALLEST,
+    anchor = 'start',
+    className = 'ink',
+    ...more
+  }: { size?: number; anchor?: Anchor; className?: string } & Attributes = {},
+): Mark {
+  if (!(size >= SMALLEST)) throw new RangeError(`text must be at least ${SMALLEST} px, got ${size}`);
+  const attributes: Record<string, string | number> = {
+    x: px(x),
+    y: px(y),
+    fontSize: size,
+    textAnchor: anchor,
+    className,
+  };
+  for (const [name, value] of Object.entries(more)) if (value !== undefined) attributes[name] = value;
+  return { tag: 'text', attributes, text: words };
+}
+
+/** The box that a text mark will cover [px], estimated. */
+export function boxOf(mark: Mark): { x0: number; x1: number; y0: number; y1: number } {
+  const size = Number(mark.attributes.fontSize);
+  const width = widthOf(mark.text ?? '', size);
+  const x = Number(mark.attributes.x);
+  const y = Number(mark.attributes.y);
+  const shift =
+    mark.attributes.textAnchor === 'end' ? width : mark.attributes.textAnchor === 'middle' ? width / 2 : 0;
+  return { x0: x - shift, x1: x - shift + width, y0: y - size * 0.75, y1: y + size * 0.2 };
+}
+
+/** Breaks words into lines no wider than `width` [px], estimated. */
+export function wrapped(words: string, width: number, size = SMALLEST): string[] {
+  const lines: string[] = [];
+  let current = '';
+  for (const word of words.split(' ')) {
+    const longer = current ? `${current} ${word}` : word;
+    if (current && widthOf(longer, size) > width) {
+      lines.push(current);
+      current = word;
+    } else current = longer;
+  }
+  return current ? [...lines, current] : lines;
+}

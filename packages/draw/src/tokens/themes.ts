@@ -1,0 +1,128 @@
+/** The colours of the sheet in three lights, and black on paper. Names are CSS custom properties. */
+type Theme = Readonly<Record<string, string>>;
+
+const PAPER: Theme = {
+  paper: '#f1f5ee',
+  sheet: '#fbfdf9',
+  ink: '#14201c',
+  ink2: '#43514b',
+  rule: '#8d9c92',
+  grid1: '#c9d6c8',
+  grid0: '#dde6db',
+  night: '#d5dddd',
+  night2: '#bac6cb',
+  now: '#b1086a',
+  nowInk: '#fff',
+  info: '#1b4f78',
+  infoBg: '#dfeaf1',
+  caut: '#7a4d00',
+  cautBg: '#ffe7a6',
+  stop: '#9a1414',
+  stopBg: '#9a1414',
+  stopInk: '#fff',
+  pA: '#40468f',
+  pB: '#0f7470',
+  pC: '#6d6a12',
+  pD: '#2873a8',
+  pE: '#8a3a6b',
+  pF: '#45382f',
+  pG: '#3a7732',
+  pH: '#98590f',
+  water: '#1b7697',
+  waterBg: '#c1e4e8',
+  heatLine: '#95401f',
+  heatBg: '#ead9a8',
+};
+
+const LAMP: Theme = {
+  paper: '#1a1713',
+  sheet: '#211d18',
+  ink: '#e2d3b3',
+  ink2: '#b7a888',
+  rule: '#746a57',
+  grid1: '#3a3329',
+  grid0: '#2a251e',
+  night: '#171411',
+  night2: '#0f0d0c',
+  now: '#f58cc1',
+  nowInk: '#1a1713',
+  info: '#9cc3de',
+  infoBg: '#22303a',
+  caut: '#f0c766',
+  cautBg: '#3d300f',
+  stop: '#ff9a8c',
+  stopBg: '#c23a2c',
+  stopInk: '#fff4ee',
+  pA: '#8f95d6',
+  pB: '#4fa39d',
+  pC: '#a8a148',
+  pD: '#6fa6cb',
+  pE: '#c07fa8',
+  pF: '#cbbfae',
+  pG: '#7fae72',
+  pH: '#bd8c54',
+  water: '#6fb6cf',
+  waterBg: '#21414a',
+  heatLine: '#e0a878',
+  heatBg: '#4a3a24',
+};
+
+const SUN: Theme = {
+  paper: '#fff',
+  sheet: '#fff',
+  ink: '#000',
+  ink2: '#000',
+  rule: '#000',
+  grid1: '#bbb',
+  grid0: '#fff',
+  night: '#dedede',
+  night2: '#c6c6c6',
+  now: '#a1005c',
+  nowInk: '#fff',
+  info: '#003a66',
+  infoBg: '#fff',
+  caut: '#000',
+  cautBg: '#ffd83d',
+  stop: '#8a0000',
+  stopBg: '#8a0000',
+  stopInk: '#fff',
+  pA: '#232a86',
+  pB: '#00534f',
+  pC: '#514e00',
+  pD: '#00578c',
+  pE: '#720f52',
+  pF: '#2a211b',
+  pG: '#1c5714',
+  pH: '#7a4200',
+  water: '#00516e',
+  waterBg: '#bfe3ea',
+  heatLine: '#6e2410',
+  heatBg: '#f0d998',
+};
+
+/** Black on white: what colour said, hatches and letters say. */
+const PRINT: Theme = {
+  ...Object.fromEntries(Object.keys(PAPER).map((name) => [name, '#000'])),
+  paper: '#fff',
+  sheet: '#fff',
+  grid1: '#bdbdbd',
+  grid0: '#e4e4e4',
+  night: '#e2e2e2',
+  night2: '#cfcfcf',
+  nowInk: '#fff',
+  infoBg: '#fff',
+  cautBg: '#fff',
+  stopBg: '#000',
+  stopInk: '#fff',
+  waterBg: '#e6e6e6',
+  heatBg: '#d9d9d9',
+};
+
+export const THEMES = { paper: PAPER, lamp: LAMP, sun: SUN, print: PRINT } as const;
+export type ThemeName = keyof typeof THEMES;
+
+/** The theme as custom properties, for one rule of a style sheet. */
+export const themeVariables = (name: ThemeName): string =>
+  Object.entries(THEMES[name])
+    .map(([token, value]) => `--${token}:${value}`)
+    .join(';');
