@@ -8,7 +8,7 @@ import { dayNames, foldMarks, grid, type Night, nightShade, rail } from '../time
 import type { Voice } from '../voice.ts';
 import { band } from './band.ts';
 import { colourClass, hatches } from './hatches.ts';
-import type { BandPiece } from './piece.ts';
+import { type BandPiece, isWaiting } from './piece.ts';
 
 export interface BandChartData {
   readonly pieces: readonly BandPiece[];
@@ -44,8 +44,8 @@ const RAIL = { days: 13, foot: 44, height: 31 };
 /** Wide: names left, ranges right. Narrow: names and ranges above each band. Black: the lanes of a printed sheet. */
 function layoutOf(width: number, ink: Ink): Layout {
   if (isNarrow(width)) return { left: 0, right: 16, lane: 54, bandTop: 24, band: 19, fold: 1 / 4 };
-  if (ink === 'black') return { left: 140, right: 24, lane: 25, bandTop: 4, band: 13, fold: 1 / 3 };
-  return { left: 178, right: 190, lane: 36, bandTop: 5, band: 20, fold: 1 / 3 };
+  if (ink === 'black') return { left: 172, right: 24, lane: 25, bandTop: 4, band: 13, fold: 1 / 3 };
+  return { left: width < 1000 ? 190 : 230, right: 190, lane: 36, bandTop: 5, band: 20, fold: 1 / 3 };
 }
 
 const LEAD_S = 1800;
@@ -64,7 +64,7 @@ export function bandAxis(data: BandChartData, { width, ink = 'colour' }: Setting
 export function readyWords(ready: Range, voice: Voice): string {
   if (!Number.isFinite(ready.p10)) return voice.say({ id: 'draw.never' });
   if (!Number.isFinite(ready.p90))
-    return voice.say({ id: 'draw.from', params: { time: voice.clock(ready.p10) } });
+    return voice.say({ id: 'draw.from', params: { time: voice.clockRange(ready.p10, ready.p10) } });
   return voice.clockRange(ready.p10, ready.p90);
 }
 
@@ -82,26 +82,24 @@ function fitted(name: string, width: number, size: number): string {
   if (widthOf(name, size) <= width) return name;
   const words = name.split(' ');
   while (words.length > 1 && widthOf(words.join(' '), size) > width) words.pop();
-  return words.join(' ');
+  return words.join(' ').replace(/[,;]$/, '');
 }
 
 function laneWords(
   piece: BandPiece,
   layout: Layout,
   y: number,
-  width: number,
-  ink: Ink,
-  voice: Voice,
+  { width, ink, tableX, voice }: { width: number; ink: Ink; tableX: number; voice: Voice },
 ): Mark[] {
   const done = doneWords(piece, voice);
   if (isNarrow(width)) {
     return [
       ...badge(piece.letter, 0, y + 1, 20),
-      text(28, y + 16, fitted(piece.name, width - 60 - widthOf(done, BODY), BODY), {
+      text(28, y + 16, fitted(piece.name, tableX - 48 - widthOf(done, BODY), BODY), {
         size: BODY,
         className: 'ink strong halo',
       }),
-      text(width - layout.right - 4, y + 16, done, {
+      text(tableX - 10, y + 16, done, {
         size: BODY,
         anchor: 'end',
         className: 'ink strong halo',
@@ -128,16 +126,24 @@ function laneWords(
   ];
 }
 
-/** Words above the band where a stage is not on the pit. */
-function placeWords(piece: BandPiece, axis: Axis, y: number): Mark[] {
+/** Where a stage is not on the pit: a rule over the band and the word in it; over the thin rule of a waiting piece. */
+function placeWords(
+  piece: BandPiece,
+  axis: Axis,
+  { bandTop }: Layout,
+  laneY: number,
+  tableS: number,
+): Mark[] {
   return piece.stages.flatMap((stage, i) => {
     if (!stage.place || !Number.isFinite(stage.start.p50)) return [];
-    const next = piece.stages[i + 1]?.start.p50 ?? axis.toS;
-    const [a, b] = [axis.x(stage.start.p50), axis.x(Math.min(next, axis.toS))];
-    const bracket = line(a, y - 2, b, y - 2, 'range1');
-    return widthOf(stage.place) < b - a
-      ? [bracket, text((a + b) / 2, y + 14, stage.place, { anchor: 'middle', className: 'ink halo' })]
-      : [bracket];
+    const next = piece.stages[i + 1]?.start.p50 ?? tableS;
+    const begins = isWaiting(stage.kind) ? Math.max(piece.ready.p90, stage.start.p50) : stage.start.p50;
+    const [a, b] = [axis.x(begins), axis.x(Math.min(next, tableS, axis.toS))];
+    const y = laneY + bandTop;
+    const isRoom = widthOf(stage.place) + 4 < b - a;
+    const word = (baseline: number): Mark[] =>
+      isRoom ? [text((a + b) / 2, baseline, stage.place!, { anchor: 'middle', className: 'ink halo' })] : [];
+    return isWaiting(stage.kind) ? word(y + 5) : [line(a, y - 2, b, y - 2, 'range1'), ...word(y + 14)];
   });
 }
 
@@ -155,7 +161,7 @@ export function bandChart(data: BandChartData, setting: Setting, voice: Voice): 
       ? undefined
       : voice.say({ id: 'draw.now', params: { time: voice.clock(data.nowS) } });
   const keepClear = [
-    { atS: data.tableS, halfWidth: widthOf(tableWords) / 2 },
+    { atS: data.tableS, halfWidth: 0 },
     ...(data.nowS === undefined ? [] : [{ atS: data.nowS, halfWidth: widthOf(nowWords!) / 2 + 6 }]),
   ];
   const tableX = Math.min(axis.x(data.tableS) + widthOf(tableWords) / 2, width) - widthOf(tableWords) / 2;
@@ -164,9 +170,9 @@ export function bandChart(data: BandChartData, setting: Setting, voice: Voice): 
     ...nightShade(axis, data.nights ?? [], top, plotHeight),
     ...grid(axis, voice, top, plotHeight),
     ...foldMarks(axis, RAIL.foot - 5, plotHeight + 5),
-    ...dayNames(axis, voice, RAIL.days),
+    ...dayNames(axis, voice, RAIL.days, tableX - widthOf(tableWords) / 2),
     ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: isNarrow(width) }),
-    text(tableX, RAIL.foot - 13, tableWords, { anchor: 'middle', className: 'ink strong' }),
+    text(tableX, RAIL.days, tableWords, { anchor: 'middle', className: 'ink strong' }),
     ...data.pieces.map((piece, i) => {
       const y = top + i * layout.lane;
       const rule = i > 0 ? [line(0, y, width, y, 'grid1')] : [];
@@ -180,13 +186,13 @@ export function bandChart(data: BandChartData, setting: Setting, voice: Voice): 
           ),
           ...rule,
           ...band(axis, { y: y + layout.bandTop, height: layout.band }, piece, { id, tableS: data.tableS }),
-          ...laneWords(piece, layout, y, width, ink, voice),
-          ...placeWords(piece, axis, y + layout.bandTop),
+          ...laneWords(piece, layout, y, { width, ink, tableX: axis.x(data.tableS), voice }),
+          ...(ink === 'black' || isNarrow(width) ? [] : placeWords(piece, axis, layout, y, data.tableS)),
         ],
         { className: ink === 'black' ? 'pc' : colourClass(piece.letter) },
       );
     }),
-    ...tableLine(axis, data.tableS, data.untilS, RAIL.foot - 9, plotHeight + 9),
+    ...tableLine(axis, data.tableS, data.untilS, RAIL.days + 5, plotHeight + RAIL.foot - RAIL.days - 5),
     ...(data.nowS === undefined ? [] : nowLine(axis, data.nowS, RAIL.foot, plotHeight, nowWords)),
   ];
   return {

@@ -14,10 +14,10 @@ export interface HeatLedger {
   readonly driesW: readonly number[];
 }
 
-/** A round figure at or above the greatest value: 1, 2 or 5 times a power of ten. */
+/** A round figure at or above the greatest value, whose half is round too. */
 function roundTop(value: number): number {
   const power = 10 ** Math.floor(Math.log10(Math.max(1, value)));
-  return [1, 2, 5, 10].map((k) => k * power).find((top) => top >= value) ?? 10 * power;
+  return [1, 1.2, 1.6, 2, 3, 4, 6, 8, 10].map((k) => k * power).find((top) => top >= value) ?? 10 * power;
 }
 
 /** The *why* of a piece: watts into it, parted into what dries it (water colour) and what warms it (heat colour). */
@@ -53,7 +53,7 @@ export function heatLedger(
       },
     ),
   ]);
-  const middleS = shown.length > 0 ? shown[Math.floor(shown.length / 3)]!.atS : axis.fromS;
+  const middleS = shown.length > 0 ? shown[Math.floor(shown.length * 0.45)]!.atS : axis.fromS;
   const at = (values: readonly number[]): number => Math.max(0, seriesAt(ledger.timesS, values, middleS));
   const marks: Mark[] = [
     path(

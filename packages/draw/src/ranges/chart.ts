@@ -16,7 +16,7 @@ export interface RangeRow {
 }
 
 const LANE = { wide: 30, narrow: 46 };
-const RAIL_FOOT = 40;
+const RAIL = { table: 13, foot: 44, height: 31 };
 
 /** Ranges side by side on one axis that ends at the table. */
 export function rangesChart(
@@ -33,21 +33,21 @@ export function rangesChart(
   const axis =
     shared ?? timeAxis(left, setting.width - (narrow ? 16 : 130), [{ fromS: from, toS: to, scale: 1 }]);
   const lane = narrow ? LANE.narrow : LANE.wide;
-  const height = RAIL_FOOT + rows.length * lane + 6;
+  const height = RAIL.foot + rows.length * lane + 6;
   const tableWords = voice.say({ id: 'draw.table', params: { time: voice.clock(tableS) } });
   const half = widthOf(tableWords) / 2;
   const marks: Mark[] = [
-    ...grid(axis, voice, RAIL_FOOT, height - RAIL_FOOT),
-    ...rail(axis, voice, 9, RAIL_FOOT - 9, {
-      keepClear: [{ atS: tableS, halfWidth: half }],
+    ...grid(axis, voice, RAIL.foot, height - RAIL.foot),
+    ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, {
+      keepClear: [{ atS: tableS, halfWidth: 0 }],
       short: narrow,
     }),
-    text(Math.min(axis.x(tableS), setting.width - half), RAIL_FOOT - 13, tableWords, {
+    text(Math.min(axis.x(tableS), setting.width - half), RAIL.table, tableWords, {
       anchor: 'middle',
       className: 'ink strong',
     }),
     ...rows.flatMap(({ name, range, remark }, i): Mark[] => {
-      const y = RAIL_FOOT + i * lane;
+      const y = RAIL.foot + i * lane;
       const words = readyWords(range, voice);
       const note = remark ? `${words}, ${remark}` : words;
       return [
@@ -59,7 +59,7 @@ export function rangesChart(
         ...rangeBar(axis, range, narrow ? y + 33 : y + 14),
       ];
     }),
-    ...tableLine(axis, tableS, untilS, RAIL_FOOT - 9, height - RAIL_FOOT + 9),
+    ...tableLine(axis, tableS, untilS, RAIL.table + 5, height - RAIL.table - 5),
   ];
   return {
     width: setting.width,

@@ -113,13 +113,13 @@ export function rail(
 }
 
 /** Names of the days above the rail: at the left edge and at each midnight, where they have room. */
-export function dayNames(axis: Axis, voice: Voice, y: number): Mark[] {
+export function dayNames(axis: Axis, voice: Voice, y: number, untilX = axis.x1): Mark[] {
   const marks = [text(axis.x0, y, voice.day(axis.fromS), { className: 'ink strong' })];
   let clearFrom = axis.x0 + widthOf(voice.day(axis.fromS)) + GAP;
   for (let atS = Math.ceil(axis.fromS / QUARTER_S) * QUARTER_S; atS < axis.toS - HOUR_S; atS += QUARTER_S) {
     if (voice.wallMinutes(atS) !== 0) continue;
     const x = axis.x(atS);
-    if (x - 4 < clearFrom) continue;
+    if (x - 4 < clearFrom || x + 5 + widthOf(voice.day(atS)) + GAP > untilX) continue;
     marks.push(line(x, y - 11, x, y + 3, 'tick'));
     marks.push(text(x + 5, y, voice.day(atS), { className: 'ink strong' }));
     clearFrom = x + 5 + widthOf(voice.day(atS)) + GAP;

@@ -17,8 +17,8 @@ text.ink2{fill:var(--ink2)} text.strong{font-weight:var(--wb,700)} text.onHeat{f
 .meas{fill:var(--ink);stroke:var(--sheet);stroke-width:1} .badge{fill:currentColor} text.badgeT{fill:var(--sheet);font-weight:800}
 .frame{fill:none;stroke:var(--ink);stroke-width:1} .aheadLine{fill:var(--sheet);opacity:.34}
 .iso{fill:none;stroke-width:.8} .isoDark{stroke:#14201c;opacity:.45} .isoLight{stroke:#fff;opacity:.45}
-.front{fill:none;stroke:#0d4f68;stroke-width:2} .frontCase{fill:none;stroke:#fff;stroke-width:4.5;opacity:.85}
-.bite{fill:none;stroke:#14201c;stroke-width:3} .biteCase{fill:none;stroke:#fff;stroke-width:6} .biteBand{fill:#fff;opacity:.42}
+.front{fill:none;stroke:var(--front);stroke-width:2} .frontCase{fill:none;stroke:var(--frontRim);stroke-width:4.5;opacity:.85}
+.bite{fill:none;stroke:#14201c;stroke-width:3} .biteCase{fill:none;stroke:var(--frontRim);stroke-width:6} .biteBand{fill:#fff;opacity:.42}
 .bracket{fill:none;stroke:#fff;stroke-width:1.6} .stageLine{stroke:#14201c;stroke-width:1.2;stroke-dasharray:3 3} .coldest{fill:none;stroke:#fff;stroke-width:1.4;stroke-dasharray:2 3}
 .warms{fill:var(--heatBg);stroke:var(--heatLine);stroke-width:1.3} .dries{fill:var(--waterBg);stroke:var(--water);stroke-width:1.3}
 .heatBand{fill:var(--heatBg)} .hair{fill:none;stroke:var(--heatLine);stroke-width:1.3}

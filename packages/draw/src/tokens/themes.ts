@@ -32,6 +32,8 @@ const PAPER: Theme = {
   waterBg: '#c1e4e8',
   heatLine: '#95401f',
   heatBg: '#ead9a8',
+  front: '#0d4f68',
+  frontRim: '#fff',
 };
 
 const LAMP: Theme = {
@@ -65,6 +67,8 @@ const LAMP: Theme = {
   waterBg: '#21414a',
   heatLine: '#e0a878',
   heatBg: '#4a3a24',
+  front: '#0d4f68',
+  frontRim: '#e2d3b3',
 };
 
 const SUN: Theme = {
@@ -98,6 +102,8 @@ const SUN: Theme = {
   waterBg: '#bfe3ea',
   heatLine: '#6e2410',
   heatBg: '#f0d998',
+  front: '#0d4f68',
+  frontRim: '#fff',
 };
 
 /** Black on white: what colour said, hatches and letters say. */
@@ -116,6 +122,7 @@ const PRINT: Theme = {
   stopInk: '#fff',
   waterBg: '#e6e6e6',
   heatBg: '#d9d9d9',
+  frontRim: '#fff',
 };
 
 export const THEMES = { paper: PAPER, lamp: LAMP, sun: SUN, print: PRINT } as const;

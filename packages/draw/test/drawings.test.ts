@@ -1,0 +1,188 @@
+/** The grammar of marks holds at the width of a phone, of a printed sheet and of a desk, in colour and in black. */
+import { describe, expect, test } from 'vitest';
+import {
+  type Axis,
+  bandAxis,
+  bandChart,
+  type Drawing,
+  depthTimeMap,
+  foldedAxis,
+  heatLedger,
+  heatStep,
+  hundredStrokes,
+  type Mark,
+  noticeBlock,
+  rangesChart,
+  type Setting,
+  SMALLEST,
+  stillIn,
+  timeAxis,
+  toSvg,
+} from '../src/index.ts';
+import { boxOf } from '../src/text.ts';
+import { cook, inside, pieces, plainVoice, TABLE_S } from './sample.ts';
+
+const WIDTHS = [390, 700, 1200];
+const flat = (marks: readonly Mark[]): Mark[] => marks.flatMap((one) => [one, ...flat(one.children ?? [])]);
+const texts = (drawing: Drawing): Mark[] => flat(drawing.marks).filter((one) => one.tag === 'text');
+
+const ledger = {
+  letter: 'A',
+  timesS: inside.timesS,
+  intoW: inside.timesS.map((_, i) => 220 - i),
+  driesW: inside.timesS.map((_, i) => Math.min(120, 4 * i)),
+};
+
+const all = (setting: Setting): Record<string, Drawing> => {
+  const axis = bandAxis(cook, setting);
+  return {
+    bands: bandChart({ ...cook, nowS: TABLE_S - 3 * 3600 }, setting, plainVoice),
+    inside: depthTimeMap(inside, setting, plainVoice, { axis, nowS: TABLE_S - 3 * 3600 }),
+    ledger: heatLedger(ledger, setting, plainVoice, { axis }),
+    ranges: rangesChart(
+      pieces.slice(1).map((piece) => ({ name: `${piece.letter} ${piece.name}`, range: piece.ready })),
+      { tableS: cook.tableS, untilS: cook.untilS },
+      setting,
+      plainVoice,
+    ),
+    strokes: hundredStrokes(0.06, '6 run short', setting, plainVoice),
+    caution: noticeBlock(
+      'caution',
+      'Caution: chicken',
+      'Chicken at 68 °C, 40 minutes to the table. '.repeat(4),
+      setting,
+    ),
+    stop: noticeBlock('stop', 'Stop', 'A was below 57 °C for 3 h 10. Do not serve it.', setting),
+    information: noticeBlock('information', 'Information', 'Box at 84 °C.', setting),
+  };
+};
+
+describe.each(WIDTHS)('at %i px', (width) => {
+  const drawings = { ...all({ width, id: 't' }) };
+  const black = all({ width, id: 'p', ink: 'black' });
+
+  test('no words are smaller than 13.5 px, none leave the drawing', () => {
+    for (const [name, drawing] of [...Object.entries(drawings), ...Object.entries(black)])
+      for (const words of texts(drawing)) {
+        expect(Number(words.attributes.fontSize), name).toBeGreaterThanOrEqual(SMALLEST);
+        const { x0, x1, y0, y1 } = boxOf(words);
+        expect(x0, `${name}: ${words.text}`).toBeGreaterThanOrEqual(-1);
+        expect(x1, `${name}: ${words.text}`).toBeLessThanOrEqual(width + 1);
+        expect(y0, `${name}: ${words.text}`).toBeGreaterThanOrEqual(-2);
+        expect(y1, `${name}: ${words.text}`).toBeLessThanOrEqual(drawing.height + 2);
+      }
+  });
+
+  test('no two words lie on each other', () => {
+    for (const [name, drawing] of Object.entries({ ...drawings, blackBands: black.bands! })) {
+      const boxes = texts(drawing).map((words) => ({ words: words.text, ...boxOf(words) }));
+      boxes.forEach((a, i) => {
+        for (const b of boxes.slice(i + 1)) {
+          const isOver = a.x0 < b.x1 && b.x0 < a.x1 && a.y0 < b.y1 && b.y0 < a.y1;
+          expect(isOver, `${name}: ${a.words} on ${b.words}`).toBe(false);
+        }
+      });
+    }
+  });
+
+  test('every drawing says its sentence and carries its figures', () => {
+    for (const [name, drawing] of Object.entries(drawings)) {
+      expect(drawing.sentence.length, name).toBeGreaterThan(0);
+      const svg = toSvg(drawing);
+      expect(svg, name).toContain('role="img"');
+      expect(svg, name).not.toMatch(/NaN|undefined|Infinity/);
+    }
+    expect(drawings.bands!.table.rows.length).toBe(pieces.length);
+    expect(drawings.inside!.table.rows.length).toBeGreaterThan(5);
+  });
+
+  test('the same data give the same marks', () => {
+    expect(JSON.stringify(all({ width, id: 't' }))).toBe(JSON.stringify(drawings));
+  });
+
+  test('black ink names no piece colour', () => {
+    for (const one of flat(black.bands!.marks))
+      expect(String(one.attributes.className ?? '')).not.toMatch(/\bp[A-H]\b/);
+  });
+});
+
+describe('the band of a piece', () => {
+  const end = { p10: 100, p50: 200, p90: 400, neverShare: 0 };
+  test('its height passes 90, 50 and 10 % at the three points and only falls', () => {
+    expect(stillIn(100, end, 1000)).toBeCloseTo(0.9, 6);
+    expect(stillIn(200, end, 1000)).toBeCloseTo(0.5, 6);
+    expect(stillIn(400, end, 1000)).toBeCloseTo(0.1, 6);
+    let last = 1;
+    for (let t = 0; t <= 1000; t += 5) {
+      const chance = stillIn(t, end, 1000);
+      expect(chance).toBeLessThanOrEqual(last + 1e-12);
+      last = chance;
+    }
+  });
+
+  test('a share that never gets there stays to the edge of the page', () => {
+    const never = { p10: 100, p50: 200, p90: Infinity, neverShare: 0.15 };
+    expect(stillIn(1000, never, 1000)).toBeCloseTo(0.15, 6);
+    expect(stillIn(90, { p10: Infinity, p50: Infinity, p90: Infinity, neverShare: 1 }, 1000)).toBe(1);
+    const chart = bandChart(cook, { width: 1200, id: 't' }, plainVoice);
+    expect(flat(chart.marks).filter((one) => one.attributes.className === 'open').length).toBe(2);
+  });
+
+  test('a change to come leans, one that is done stands upright', () => {
+    const edges = (drawing: Drawing) =>
+      flat(drawing.marks).filter((one) => one.attributes.className === 'stageEdge');
+    const ahead = edges(bandChart(cook, { width: 1200, id: 't' }, plainVoice));
+    expect(ahead.length).toBeGreaterThan(0);
+    for (const edge of ahead) expect(Number(edge.attributes.x2)).toBeGreaterThan(Number(edge.attributes.x1));
+    const done = {
+      ...cook,
+      pieces: pieces.map((piece) => ({
+        ...piece,
+        stages: piece.stages.map((stage) => ({
+          ...stage,
+          start: { ...stage.start, p10: stage.start.p50, p90: stage.start.p50 },
+        })),
+      })),
+    };
+    for (const edge of edges(bandChart(done, { width: 1200, id: 't' }, plainVoice)))
+      expect(edge.attributes.x2).toBe(edge.attributes.x1);
+  });
+});
+
+describe('the axis', () => {
+  const axis: Axis = foldedAxis(0, 1000, 0, 36000, [{ fromS: 7200, toS: 21600 }], 1 / 3);
+  test('goes and comes back, and only runs right', () => {
+    for (let t = 0; t <= 36000; t += 600) expect(axis.at(axis.x(t))).toBeCloseTo(t, 6);
+    expect(axis.x(0)).toBe(0);
+    expect(axis.x(36000)).toBeCloseTo(1000, 9);
+  });
+  test('the night is drawn at the stated fraction', () => {
+    const night = axis.x(10800) - axis.x(7200);
+    const day = axis.x(25200) - axis.x(21600);
+    expect(night / day).toBeCloseTo(1 / 3, 9);
+  });
+  test('refuses gaps and empty stretches', () => {
+    expect(() => timeAxis(0, 10, [{ fromS: 5, toS: 5, scale: 1 }])).toThrow(RangeError);
+    expect(() =>
+      timeAxis(0, 10, [
+        { fromS: 0, toS: 5, scale: 1 },
+        { fromS: 6, toS: 9, scale: 1 },
+      ]),
+    ).toThrow(RangeError);
+  });
+});
+
+describe('the depth–time map', () => {
+  test('draws one region per step of 5 °C between its coldest and hottest', () => {
+    const setting = { width: 1200, id: 't' };
+    const map = depthTimeMap(inside, setting, plainVoice, { axis: bandAxis(cook, setting) });
+    const steps = flat(map.marks).filter((one) => one.attributes.className === 'heat');
+    const values = inside.temperaturesC.flatMap((row) => Array.from(row));
+    expect(steps.length).toBe(heatStep(Math.max(...values)) - heatStep(Math.min(...values)) + 1);
+  });
+  test('is small enough for a printed page and for a phone', () => {
+    const setting = { width: 1200, id: 't' };
+    const map = toSvg(depthTimeMap(inside, setting, plainVoice, { axis: bandAxis(cook, setting) }));
+    expect(map.length).toBeLessThan(200_000);
+  });
+});
