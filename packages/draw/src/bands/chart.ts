@@ -113,10 +113,12 @@ function laneWords(
       }),
     ];
   const right = width - layout.right;
-  const remark = piece.remark ?? '';
+  const nameRoom = layout.left - 38;
+  const isRoom = widthOf(piece.name, BODY) + widthOf(piece.remark ?? '') + 12 <= nameRoom;
+  const remark = isRoom ? (piece.remark ?? '') : '';
   return [
     ...badge(piece.letter, 0, y + 4),
-    text(30, y + 20, fitted(piece.name, layout.left - 42 - widthOf(remark), BODY), {
+    text(30, y + 20, fitted(piece.name, nameRoom, BODY), {
       size: BODY,
       className: 'ink strong',
     }),
