@@ -8,7 +8,7 @@ export default defineConfig({
       'validation/**/*.test.ts',
       'test/**/*.test.ts',
     ],
-    exclude: ['**/node_modules/**', 'packages/web/test/browser/**', 'packages/store/test/browser/**'],
+    exclude: ['**/node_modules/**', 'packages/*/test/browser/**'],
     testTimeout: 60_000,
     maxWorkers: 2,
   },

@@ -1,0 +1,1 @@
+export { openBrowserStore } from './store.ts';

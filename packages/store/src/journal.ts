@@ -1,0 +1,104 @@
+import {
+  type Entry,
+  type EntryDraft,
+  emptyHistory,
+  extendHistory,
+  type History,
+  redoEntry,
+  type State,
+  type Subject,
+  undoEntry,
+} from '@pitwright/model';
+import type { Store } from './store.ts';
+import { Watchers } from './watchers.ts';
+
+/** A store and what its entries amount to, kept up to date: also by other tabs and by the exchange with a server. */
+export interface Journal {
+  readonly store: Store;
+  /** A new one after each change; what did not change keeps its identity. */
+  readonly history: History;
+  readonly state: State;
+  /** Resolves when the entries are on the disk and in the state. @throws StoreFault */
+  write(...drafts: readonly EntryDraft[]): Promise<readonly Entry[]>;
+  /** Hides this device's last entry (on `subject`). @returns the undo, or undefined where there is nothing to undo */
+  undo(subject?: Subject): Promise<Entry | undefined>;
+  redo(subject?: Subject): Promise<Entry | undefined>;
+  /** Calls back after each change of `history`. @returns the end of it */
+  watch(listener: () => void): () => void;
+  /** Ends the journal and its store. */
+  close(): Promise<void>;
+}
+
+/** Reads the whole store into a journal. @throws StoreFault */
+export async function openJournal(store: Store): Promise<Journal> {
+  const watchers = new Watchers();
+  let history = emptyHistory;
+  let cursor = 0;
+  let reading: Promise<void> = Promise.resolve();
+  let isClosed = false;
+
+  const catchUp = (): Promise<void> => {
+    reading = reading
+      .catch(() => undefined)
+      .then(async () => {
+        const before = history;
+        const read = await readOn(store, history, cursor);
+        ({ history, cursor } = read);
+        if (history !== before) watchers.call();
+      });
+    return reading;
+  };
+  const endWatch = store.watch(() => {
+    // A failed read is told to the next one who writes; the entries stay in the store.
+    if (!isClosed) catchUp().catch(() => undefined);
+  });
+  await catchUp();
+
+  const write = async (...drafts: readonly EntryDraft[]) => {
+    const entries = await store.write(drafts);
+    await catchUp();
+    return entries;
+  };
+  return {
+    store,
+    get history() {
+      return history;
+    },
+    get state() {
+      return history.state;
+    },
+    write,
+    async undo(subject) {
+      const draft = undoEntry(history, store.device, subject);
+      return draft && (await write(draft))[0];
+    },
+    async redo(subject) {
+      const draft = redoEntry(history, store.device, subject);
+      return draft && (await write(draft))[0];
+    },
+    watch: (listener) => watchers.add(listener),
+    async close() {
+      isClosed = true;
+      endWatch();
+      await reading.catch(() => undefined);
+      await store.close();
+    },
+  };
+}
+
+/** The history of everything in a store. @throws StoreFault */
+export async function readHistory(store: Pick<Store, 'readSince'>): Promise<History> {
+  return (await readOn(store, emptyHistory, 0)).history;
+}
+
+async function readOn(store: Pick<Store, 'readSince'>, history: History, cursor: number) {
+  const entries: Entry[] = [];
+  let at = cursor;
+  for (;;) {
+    const page = await store.readSince(at);
+    entries.push(...page.entries);
+    at = page.cursor;
+    if (page.entries.length === 0 || page.cursor >= page.last) break;
+  }
+  return { history: extendHistory(history, entries), cursor: at };
+}

@@ -1,0 +1,1 @@
+export { openSqliteStore, type SqliteStore } from './store.ts';
