@@ -3,6 +3,7 @@ import { drawMessages } from './messages/draw.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
+import { storeMessages } from './messages/store.ts';
 import { webMessages } from './messages/web.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
