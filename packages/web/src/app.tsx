@@ -1,27 +1,46 @@
-import { lazy, Suspense } from 'react';
+import type { Journal } from '@pitwright/store';
+import { lazy, type ReactNode, Suspense } from 'react';
 import { Link, Route, Router, Switch } from 'wouter';
 import { Boundary } from './parts/boundary.tsx';
 import { Key } from './parts/key.tsx';
 import { Strip } from './parts/strip.tsx';
-import { deviceZone, guessedWriting, ReaderProvider, useWords } from './words.tsx';
+import { writingOf } from './settings.ts';
+import { KeepingProvider, useKept } from './use-keeping.tsx';
+import { deviceZone, ReaderProvider, useWords } from './words.tsx';
 
+const Shelf = lazy(() => import('./places/shelf/shelf.tsx'));
+const NewCook = lazy(() => import('./places/new-cook/new-cook.tsx'));
 const Specimen = lazy(() => import('./places/specimen/specimen.tsx'));
 
-export function App() {
+export function App(props: { journal: Journal }) {
   return (
-    <ReaderProvider writing={guessedWriting(navigator.language)} zone={deviceZone()}>
-      <Router base={import.meta.env.BASE_URL.replace(/\/$/, '')}>
-        <Boundary fallback={(again) => <WentWrong again={again} />}>
-          <Suspense fallback={null}>
-            <Switch>
-              <Route path="/specimen" component={Specimen} />
-              <Route>
-                <Gone />
-              </Route>
-            </Switch>
-          </Suspense>
-        </Boundary>
-      </Router>
+    <KeepingProvider journal={props.journal}>
+      <Reading>
+        <Router base={import.meta.env.BASE_URL.replace(/\/$/, '')}>
+          <Boundary fallback={(again) => <WentWrong again={again} />}>
+            <Suspense fallback={null}>
+              <Switch>
+                <Route path="/" component={Shelf} />
+                <Route path="/new" component={NewCook} />
+                <Route path="/specimen" component={Specimen} />
+                <Route>
+                  <Gone />
+                </Route>
+              </Switch>
+            </Suspense>
+          </Boundary>
+        </Router>
+      </Reading>
+    </KeepingProvider>
+  );
+}
+
+/** Everything is printed as this person writes; clock times on the device's wall until a cook is open. */
+function Reading(props: { children: ReactNode }) {
+  const state = useKept();
+  return (
+    <ReaderProvider writing={writingOf(state)} zone={deviceZone()}>
+      {props.children}
     </ReaderProvider>
   );
 }
@@ -40,7 +59,7 @@ function WentWrong(props: { again: () => void }) {
   );
 }
 
-function Gone() {
+export function Gone() {
   const { text } = useWords();
   return (
     <>

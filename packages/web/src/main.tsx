@@ -1,8 +1,11 @@
+import { METRIC } from '@pitwright/words';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
+import { openKeeping } from './keeping.ts';
 import { startLight } from './light/light.ts';
 import { keepOfflineCopy } from './offline.ts';
+import { Unkept } from './unkept.tsx';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -10,9 +13,19 @@ import './styles/parts.css';
 import './styles/charts.css';
 
 startLight();
-createRoot(document.getElementById('root')!).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-);
+const root = createRoot(document.getElementById('root')!);
+try {
+  const journal = await openKeeping();
+  // An empty shelf gets the demo; the page does not wait for it.
+  if (journal.history.entries.size === 0)
+    void import('./first-run.ts').then(({ shelveDemo }) => shelveDemo(journal, METRIC));
+  root.render(
+    <StrictMode>
+      <App journal={journal} />
+    </StrictMode>,
+  );
+} catch (fault) {
+  console.error(fault);
+  root.render(<Unkept fault={fault} />);
+}
 keepOfflineCopy();

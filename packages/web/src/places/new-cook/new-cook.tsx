@@ -1,0 +1,304 @@
+import {
+  createEntry,
+  PIT_TYPES,
+  type Piece,
+  type PitType,
+  parseQuantity,
+  readCookQuantity,
+} from '@pitwright/model';
+import { newId } from '@pitwright/store';
+import { biteName, capital, pitName } from '@pitwright/words';
+import { useRef, useState } from 'react';
+import { useLocation, useSearchParams } from 'wouter';
+import { Answer } from '../../parts/answer.tsx';
+import { Choice } from '../../parts/choice.tsx';
+import { Field, Pick } from '../../parts/field.tsx';
+import { Key } from '../../parts/key.tsx';
+import { Letter } from '../../parts/letter.tsx';
+import { Stepper } from '../../parts/stepper.tsx';
+import { Strip } from '../../parts/strip.tsx';
+import { useKeeper, useKept } from '../../use-keeping.tsx';
+import { deviceZone, useWords } from '../../words.tsx';
+import {
+  type Answers,
+  answersFrom,
+  cookOf,
+  firstAnswers,
+  type MeatAnswer,
+  meatAnswer,
+  tableAt,
+} from './answers.ts';
+import { SENSIBLE_CUTS, SKIES, type Sky, sensible, WINDS, type Wind } from './sensible.ts';
+import './new-cook.css';
+
+const MOST_PIECES = 8;
+/** Every quarter of an hour from six in the morning to half past eleven at night. */
+const HOURS = Array.from({ length: 71 }, (_, index) => {
+  const minutes = 6 * 60 + index * 15;
+  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
+});
+
+/** `18:00` or `6:00 pm`. */
+function wallHour(value: string, style: '12' | '24'): string {
+  if (style === '24') return value;
+  const [hour = 0, minute = 0] = value.split(':').map(Number);
+  return `${((hour + 11) % 12) + 1}:${String(minute).padStart(2, '0')} ${hour < 12 ? 'am' : 'pm'}`;
+}
+
+/** Twelve questions at most, each answered already; one key and the plan stands. */
+export default function NewCook() {
+  const { text, rich, print } = useWords();
+  const keeper = useKeeper();
+  const state = useKept();
+  const [, go] = useLocation();
+  const [search] = useSearchParams();
+  const { units } = print.settings;
+  const zone = deviceZone();
+  const recipe = state.recipes.get(search.get('recipe') ?? '')?.document;
+  const [answers, setAnswers] = useState<Answers>(() => {
+    const first = firstAnswers(units, zone, newId());
+    if (!recipe) return first;
+    const massText = (piece: Piece) =>
+      piece.mass ? print.quantity(piece.mass) : meatAnswer(piece.cut, units, '').mass;
+    return answersFrom(recipe, first, massText);
+  });
+  const change = (part: Partial<Answers>) => setAnswers((now) => ({ ...now, ...part }));
+  const changeMeat = (key: string, part: Partial<MeatAnswer>) =>
+    setAnswers((now) => ({
+      ...now,
+      meats: now.meats.map((meat) => (meat.key === key ? { ...meat, ...part } : meat)),
+    }));
+  const pits = [...state.pits.values()].filter((kept) => !kept.isRemoved);
+
+  const masses = answers.meats.map((meat) => readCookQuantity(meat.mass, 'mass'));
+  const heat = readCookQuantity(answers.heat, 'temperature');
+  const hour = readHour(answers, zone);
+  const isWhole = heat.ok && hour !== undefined && masses.every((mass) => mass.ok);
+  const what = answers.meats
+    .map((meat) => `${print.count(meat.count)} ${print.cut(meat.cut, meat.count)}`)
+    .join(', ');
+  const people = answers.adults + answers.children;
+  const defaultName = hour ? text('web.new.name-of', { what: capital(what) }) : '';
+  const firstProblem = useRef<HTMLDivElement>(null);
+
+  const make = () => {
+    if (!isWhole || !heat.ok) {
+      firstProblem.current?.querySelector<HTMLElement>('[aria-invalid=true]')?.focus();
+      return;
+    }
+    const id = newId();
+    const type = typeof answers.pit === 'string' ? answers.pit : answers.pit.kept.type;
+    const cook = cookOf(answers, {
+      id,
+      zone,
+      name: answers.name.trim() || defaultName,
+      pitName: capital(pitName(type)),
+      weatherWords: text('web.new.weather-words', {
+        sky: text(`web.sky.${answers.sky}`),
+        wind: text(`web.wind.${answers.wind}`),
+      }),
+      masses: masses.flatMap((mass) => (mass.ok ? [mass.quantity] : [])),
+      heat: heat.quantity,
+      ...(recipe ? { recipe } : {}),
+    });
+    keeper.write(createEntry({ kind: 'cook', id }, cook));
+    go(`/cook/${id}`);
+  };
+
+  return (
+    <>
+      <Strip
+        name={text('web.place.new-cook')}
+        home="/new"
+        places={[
+          { href: '/', name: text('web.place.shelf') },
+          { href: '/new', name: text('web.place.new-cook') },
+        ]}
+      />
+      <main id="page" ref={firstProblem}>
+        <Answer>
+          {hour
+            ? rich('web.new.answer', {
+                what: capital(what),
+                people,
+                day: print.weekday(hour),
+                hour: print.clock(hour),
+              })
+            : text('web.new.no-hour')}
+        </Answer>
+        <form
+          className="questions"
+          onSubmit={(event) => {
+            event.preventDefault();
+            make();
+          }}
+        >
+          <h2>{text('web.new.meat')}</h2>
+          {answers.meats.map((meat, index) => {
+            const mass = masses[index]!;
+            return (
+              <div className="question meat" key={meat.key}>
+                <Letter letter={String.fromCharCode(65 + index)} large />
+                <Pick
+                  label={text('web.new.cut')}
+                  value={meat.cut}
+                  onPick={(cut) => changeMeat(meat.key, meatAnswer(cut, units, meat.key))}
+                  options={SENSIBLE_CUTS.map(({ cut }) => ({ value: cut, text: capital(print.cut(cut, 2)) }))}
+                />
+                <div className="field">
+                  <span>{text('web.new.how-many')}</span>
+                  <Stepper
+                    what={print.cut(meat.cut, 2)}
+                    value={meat.count}
+                    min={1}
+                    max={40}
+                    onStep={(count) => changeMeat(meat.key, { count })}
+                  />
+                </div>
+                <Field
+                  label={text('web.new.mass')}
+                  value={meat.mass}
+                  problem={mass.ok ? undefined : text('web.new.mass.problem', { written: meat.mass })}
+                  onChange={(event) => changeMeat(meat.key, { mass: event.target.value })}
+                />
+                <Pick
+                  label={text('web.new.bite')}
+                  value={meat.bite}
+                  onPick={(bite) => changeMeat(meat.key, { bite: bite as MeatAnswer['bite'] })}
+                  options={sensible(meat.cut).bites.map((bite) => ({ value: bite, text: biteName(bite) }))}
+                />
+                {answers.meats.length > 1 ? (
+                  <Key
+                    kind="plain"
+                    onClick={() => change({ meats: answers.meats.filter((other) => other.key !== meat.key) })}
+                  >
+                    {text('web.new.leave-out')}
+                    <span className="vh"> {print.cut(meat.cut)}</span>
+                  </Key>
+                ) : null}
+              </div>
+            );
+          })}
+          {answers.meats.length < MOST_PIECES ? (
+            <div className="keys">
+              <Key
+                onClick={() =>
+                  change({ meats: [...answers.meats, meatAnswer('chicken-leg', units, newId())] })
+                }
+              >
+                {text('web.new.another')}
+              </Key>
+            </div>
+          ) : null}
+
+          <h2>{text('web.new.table')}</h2>
+          <div className="question row">
+            <div className="field">
+              <span>{text('web.new.adults')}</span>
+              <Stepper
+                what={text('web.new.adults')}
+                value={answers.adults}
+                min={1}
+                max={400}
+                onStep={(adults) => change({ adults })}
+              />
+            </div>
+            <div className="field">
+              <span>{text('web.new.children')}</span>
+              <Stepper
+                what={text('web.new.children')}
+                value={answers.children}
+                min={0}
+                max={400}
+                onStep={(children) => change({ children })}
+              />
+            </div>
+            <Field
+              label={text('web.new.day')}
+              type="date"
+              value={answers.day}
+              problem={hour ? undefined : text('web.new.no-hour')}
+              onChange={(event) => change({ day: event.target.value })}
+            />
+            <Pick
+              label={text('web.new.hour')}
+              value={answers.hour}
+              onPick={(value) => change({ hour: value })}
+              options={HOURS.map((value) => ({ value, text: wallHour(value, print.settings.clock) }))}
+            />
+          </div>
+
+          <h2>{text('web.new.pit')}</h2>
+          <div className="question row">
+            <Pick
+              label={text('web.ask.pit')}
+              value={typeof answers.pit === 'string' ? answers.pit : `kept:${answers.pit.kept.id}`}
+              onPick={(value) => {
+                const kept = pits.find((pit) => `kept:${pit.id}` === value)?.document;
+                if (kept) change({ pit: { kept }, heat: print.quantity(kept.temperature) });
+                else change({ pit: value as PitType });
+              }}
+              options={[
+                ...pits.map((pit) => ({ value: `kept:${pit.id}`, text: pit.document.name })),
+                ...PIT_TYPES.map((type) => ({ value: type, text: capital(pitName(type)) })),
+              ]}
+            />
+            <Field
+              label={text('web.ask.heat')}
+              value={answers.heat}
+              problem={heat.ok ? undefined : text('web.ask.heat.problem')}
+              onChange={(event) => change({ heat: event.target.value })}
+            />
+          </div>
+
+          <h2>{text('web.new.weather')}</h2>
+          <div className="question row">
+            <Choice
+              legend={text('web.new.sky')}
+              value={answers.sky}
+              onChoose={(sky) => change({ sky })}
+              options={(Object.keys(SKIES) as Sky[]).map((sky) => ({
+                value: sky,
+                text: text(`web.sky.${sky}`),
+                note: print.temperatureC(SKIES[sky].airC),
+              }))}
+            />
+            <Choice
+              legend={text('web.new.wind')}
+              value={answers.wind}
+              onChoose={(wind) => change({ wind })}
+              options={(Object.keys(WINDS) as Wind[]).map((wind) => ({
+                value: wind,
+                text: text(`web.wind.${wind}`),
+              }))}
+            />
+          </div>
+
+          <h2>{text('web.new.name')}</h2>
+          <div className="question">
+            <Field
+              label={text('web.new.name.label')}
+              value={answers.name}
+              placeholder={defaultName}
+              onChange={(event) => change({ name: event.target.value })}
+            />
+          </div>
+          <div className="make">
+            <span className="quiet small">{text('web.new.all-can-change')}</span>
+            <Key kind="first" type="submit" atPit>
+              {text('web.new.make')}
+            </Key>
+          </div>
+        </form>
+      </main>
+    </>
+  );
+
+  function readHour(given: Answers, inZone: string): string | undefined {
+    try {
+      return tableAt(given, inZone);
+    } catch {
+      return undefined;
+    }
+  }
+}

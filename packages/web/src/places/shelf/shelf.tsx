@@ -1,0 +1,207 @@
+import {
+  type Cook,
+  type CookDocument,
+  createEntry,
+  type Kept,
+  type Pit,
+  type Recipe,
+} from '@pitwright/model';
+import { newId } from '@pitwright/store';
+import { capital, pitName } from '@pitwright/words';
+import { type ReactNode, useState } from 'react';
+import { useLocation } from 'wouter';
+import { Answer } from '../../parts/answer.tsx';
+import { Key } from '../../parts/key.tsx';
+import { Strip } from '../../parts/strip.tsx';
+import { UndoKeys } from '../../parts/undo-keys.tsx';
+import { toldWriting } from '../../settings.ts';
+import { useKeeper, useKept } from '../../use-keeping.tsx';
+import { useWords } from '../../words.tsx';
+import { useCookFiles } from './cook-files.tsx';
+import { recipeOf } from './from-cook.ts';
+import { shelveCooks } from './order.ts';
+import { PitForm } from './pit-form.tsx';
+import { RemovedRow, ShelfRow } from './row.tsx';
+import { WritingChoice } from './writing.tsx';
+import './shelf.css';
+
+/** Recipes, cooks and pits: what is kept on this device. */
+export default function Shelf() {
+  const { text, rich, print } = useWords();
+  const state = useKept();
+  const files = useCookFiles();
+  const [addsPit, setAddsPit] = useState(false);
+  const [, go] = useLocation();
+  const isFirst = toldWriting(state) === undefined;
+  const cooks = shelveCooks(state.cooks.values(), Date.now());
+  const standing = <T,>(map: ReadonlyMap<string, Kept<T>>) =>
+    [...map.values()].filter((kept) => !kept.isRemoved);
+  const removedOf = <T extends { name: string }>(
+    kind: 'recipe' | 'pit' | 'cook',
+    map: ReadonlyMap<string, Kept<T>>,
+  ) =>
+    [...map.values()]
+      .filter((kept) => kept.isRemoved)
+      .map((kept) => <RemovedRow key={kept.id} subject={{ kind, id: kept.id }} name={kept.document.name} />);
+  const removed = [
+    ...removedOf('cook', state.cooks),
+    ...removedOf('recipe', state.recipes),
+    ...removedOf('pit', state.pits),
+  ];
+  const next = cooks.coming[0];
+  return (
+    <div {...files.dropZone}>
+      <Strip
+        name="Pitwright"
+        home="/"
+        places={[
+          { href: '/', name: text('web.place.shelf') },
+          { href: '/new', name: text('web.place.new-cook') },
+        ]}
+      />
+      {isFirst ? <WritingChoice isFirst /> : null}
+      <main id="page">
+        <Answer>
+          {next ? (
+            rich('web.shelf.next', {
+              name: next.document.name,
+              day: print.date(next.document.table.at),
+              hour: print.clock(next.document.table.at),
+            })
+          ) : (
+            <>
+              {text('web.shelf.empty')} {text('web.shelf.empty.more')}
+            </>
+          )}
+        </Answer>
+        {files.problems}
+        <div className="shelf">
+          <div>
+            <Section title={text('web.shelf.coming')}>
+              {cooks.coming.map((kept) => (
+                <CookRow key={kept.id} kept={kept} onFile={files.give} />
+              ))}
+            </Section>
+            <div className="keys shelf-new">
+              <Key kind="first" onClick={() => go('/new')}>
+                {text('web.shelf.new-cook')}
+              </Key>
+              <Key onClick={files.choose}>{text('web.shelf.open-file')}</Key>
+              <span className="small quiet">{text('web.shelf.drop')}</span>
+              {files.input}
+            </div>
+            {cooks.past.length > 0 ? (
+              <Section title={text('web.shelf.past')}>
+                {cooks.past.map((kept) => (
+                  <CookRow key={kept.id} kept={kept} onFile={files.give} />
+                ))}
+              </Section>
+            ) : null}
+          </div>
+          <div>
+            <Section title={text('web.shelf.recipes')}>
+              {standing(state.recipes).map((kept) => (
+                <RecipeRow key={kept.id} kept={kept} onFile={files.give} />
+              ))}
+            </Section>
+            {standing(state.recipes).length === 0 ? (
+              <p className="small quiet shelf-note">{text('web.shelf.recipes.none')}</p>
+            ) : null}
+            <Section title={text('web.shelf.pits')}>
+              {standing(state.pits).map((kept) => (
+                <PitRow key={kept.id} kept={kept} onFile={files.give} />
+              ))}
+            </Section>
+            {addsPit ? (
+              <PitForm onDone={() => setAddsPit(false)} />
+            ) : (
+              <div className="keys shelf-new">
+                <Key onClick={() => setAddsPit(true)}>{text('web.shelf.new-pit')}</Key>
+              </div>
+            )}
+            {removed.length > 0 ? <Section title={text('web.shelf.removed')}>{removed}</Section> : null}
+          </div>
+        </div>
+        <div className="keys shelf-undo">
+          <UndoKeys />
+        </div>
+        {isFirst ? null : <WritingChoice isFirst={false} />}
+      </main>
+    </div>
+  );
+}
+
+function Section(props: { title: string; children: ReactNode }) {
+  return (
+    <section>
+      <h2>{props.title}</h2>
+      <ul>{props.children}</ul>
+    </section>
+  );
+}
+
+function CookRow(props: { kept: Kept<Cook>; onFile: (document: CookDocument) => void }) {
+  const { text, print } = useWords();
+  const keeper = useKeeper();
+  const cook = props.kept.document;
+  const people = cook.guests.adults + cook.guests.children;
+  return (
+    <ShelfRow
+      subject={{ kind: 'cook', id: props.kept.id }}
+      document={cook}
+      href={`/cook/${props.kept.id}`}
+      what={text('web.shelf.cook-line', {
+        day: print.date(cook.table.at),
+        hour: print.clock(cook.table.at),
+        people,
+      })}
+      letters={cook.pieces.map((piece) => piece.letter)}
+      deeds={
+        <>
+          <Key onClick={() => props.onFile({ kind: 'cook', cook })}>{text('web.shelf.to-file')}</Key>
+          <Key
+            onClick={() => {
+              const recipe = recipeOf(cook, newId());
+              keeper.write(createEntry({ kind: 'recipe', id: recipe.id }, recipe));
+            }}
+          >
+            {text('web.shelf.as-recipe')}
+          </Key>
+        </>
+      }
+    />
+  );
+}
+
+function RecipeRow(props: { kept: Kept<Recipe>; onFile: (document: CookDocument) => void }) {
+  const { text, print } = useWords();
+  const [, go] = useLocation();
+  const recipe = props.kept.document;
+  const what = recipe.pieces.map((piece) => `${piece.count} ${print.cut(piece.cut, piece.count)}`).join(', ');
+  return (
+    <ShelfRow
+      subject={{ kind: 'recipe', id: props.kept.id }}
+      document={recipe}
+      what={capital(what)}
+      deeds={
+        <>
+          <Key onClick={() => go(`/new?recipe=${props.kept.id}`)}>{text('web.shelf.cook-it')}</Key>
+          <Key onClick={() => props.onFile({ kind: 'recipe', recipe })}>{text('web.shelf.to-file')}</Key>
+        </>
+      }
+    />
+  );
+}
+
+function PitRow(props: { kept: Kept<Pit>; onFile: (document: CookDocument) => void }) {
+  const { text, print } = useWords();
+  const pit = props.kept.document;
+  return (
+    <ShelfRow
+      subject={{ kind: 'pit', id: props.kept.id }}
+      document={pit}
+      what={text('web.shelf.pit-line', { type: pitName(pit.type), heat: print.quantity(pit.temperature) })}
+      deeds={<Key onClick={() => props.onFile({ kind: 'pit', pit })}>{text('web.shelf.to-file')}</Key>}
+    />
+  );
+}
