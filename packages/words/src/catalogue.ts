@@ -3,6 +3,7 @@ import { drawMessages } from './messages/draw.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
+import { sauceMessages } from './messages/sauce.ts';
 import { storeMessages } from './messages/store.ts';
 import { webMessages } from './messages/web.ts';
 
@@ -12,6 +13,8 @@ export const SUBJECTS: readonly Messages[] = [
   drawMessages,
   fileMessages,
   planMessages,
+  sauceMessages,
+  storeMessages,
   webMessages,
 ];
 

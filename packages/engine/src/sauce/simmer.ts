@@ -1,0 +1,212 @@
+/**
+ * A pot on a burner: heat in, water out. The temperature climbs until what evaporates takes all the heat; if that is
+ * the boiling point the pot is limited by energy, below it by its open surface.
+ */
+import { saturationPressurePa } from '../air/saturation.ts';
+import { latentHeatJkg } from '../air/water.ts';
+import { type Batch, batchMassG } from './batch.ts';
+import { boilingTemperatureC } from './boiling.ts';
+import { LID_SHARE, type Lid, wallLossW } from './cooktop.ts';
+import { evaporate } from './evaporation.ts';
+import { stillAirFlux } from './openSurface.ts';
+import { batchDensity, batchSpecificHeat, batchWaterActivity } from './solution.ts';
+
+/** How the pot is heated: a told power into the food, or a flame turned until it just simmers. */
+export type Heating =
+  | { readonly by: 'power'; readonly netW: number }
+  /** Held this far below the boil [K]: 5 smiles, 2 bubbles lazily, 1 bubbles all over. */
+  | { readonly by: 'held'; readonly belowBoilK: number; readonly heatUpNetW: number };
+
+export interface Pan {
+  readonly diameterM: number;
+  readonly heightM: number;
+}
+
+export interface Kitchen {
+  readonly pressurePa: number;
+  readonly airC: number;
+  readonly airHumidityRatio: number;
+}
+
+export interface SimmerSetup {
+  readonly pan: Pan;
+  readonly heating: Heating;
+  readonly lid: Lid;
+  readonly kitchen: Kitchen;
+  readonly startC: number;
+  /** Multiplies the still-air law: its doubt, or wind (1.3–2 outdoors). */
+  readonly surfaceFactor?: number;
+}
+
+export interface SimmerPoint {
+  readonly timeS: number;
+  readonly sauceC: number;
+  readonly massG: number;
+  readonly waterOffG: number;
+  /** [kg/s] */
+  readonly rateKgS: number;
+  readonly limitedBy: 'energy' | 'surface';
+}
+
+/** What the pot is at some water driven off; everything a step needs. */
+interface Node {
+  readonly massG: number;
+  readonly waterActivity: number;
+  readonly boilingC: number;
+  readonly heatCapacity: number;
+  readonly volumeM3: number;
+}
+
+export interface SimmerTable {
+  readonly waterOffG: number;
+  readonly at: (waterOffG: number) => Node;
+}
+
+const NODES = 9;
+
+/** The batch along its simmer, down to `waterOffG` driven off, interpolated between nine compositions. */
+export function simmerTable(batch: Batch, waterOffG: number, pressurePa: number): SimmerTable {
+  const nodes: Node[] = [];
+  let b = batch;
+  for (let i = 0; i < NODES; i++) {
+    if (i > 0 && waterOffG > 0) b = evaporate(b, waterOffG / (NODES - 1));
+    const massG = batchMassG(b);
+    const activity = batchWaterActivity(b);
+    nodes.push({
+      massG,
+      waterActivity: activity,
+      boilingC: boilingTemperatureC(() => activity, pressurePa),
+      heatCapacity: (massG / 1000) * batchSpecificHeat(b),
+      volumeM3: massG / 1000 / batchDensity(b),
+    });
+  }
+  const at = (offG: number): Node => {
+    if (waterOffG <= 0) return nodes[0]!;
+    const place = Math.min(NODES - 1, Math.max(0, (offG / waterOffG) * (NODES - 1)));
+    const i = Math.min(NODES - 2, Math.floor(place));
+    const share = place - i;
+    const [a, z] = [nodes[i]!, nodes[i + 1]!];
+    const mix = (x: number, y: number): number => x + (y - x) * share;
+    return {
+      massG: mix(a.massG, z.massG),
+      waterActivity: mix(a.waterActivity, z.waterActivity),
+      boilingC: mix(a.boilingC, z.boilingC),
+      heatCapacity: mix(a.heatCapacity, z.heatCapacity),
+      volumeM3: mix(a.volumeM3, z.volumeM3),
+    };
+  };
+  return { waterOffG, at };
+}
+
+const LONGEST_STEP_S = 20;
+/** A simmer that has not got there in this time never will. */
+const LONGEST_S = 12 * 3600;
+
+/** Share of the air at the surface that is vapour, at most. */
+const NEARLY_ALL_VAPOUR = 0.99;
+
+const panAreaM2 = (pan: Pan): number => (Math.PI * pan.diameterM * pan.diameterM) / 4;
+
+/** Vapour leaving the surface at a temperature below the boil [kg/s]. */
+function surfaceRate(setup: SimmerSetup, node: Node, sauceC: number): number {
+  const { kitchen, pan, lid } = setup;
+  const flux = stillAirFlux({
+    waterC: sauceC,
+    // At the boil itself the humidity ratio has no end, while the law is flat: it is held a hair below.
+    waterActivity: Math.min(
+      node.waterActivity,
+      (NEARLY_ALL_VAPOUR * kitchen.pressurePa) / saturationPressurePa(sauceC),
+    ),
+    airC: kitchen.airC,
+    airHumidityRatio: kitchen.airHumidityRatio,
+    pressurePa: kitchen.pressurePa,
+  });
+  return Math.max(0, flux) * panAreaM2(pan) * LID_SHARE[lid] * (setup.surfaceFactor ?? 1);
+}
+
+const lossW = (setup: SimmerSetup, node: Node, sauceC: number): number =>
+  wallLossW(setup.pan.diameterM, node.volumeM3 / panAreaM2(setup.pan), sauceC, setup.kitchen.airC);
+
+interface Step {
+  readonly sauceC: number;
+  readonly rateKgS: number;
+  readonly limitedBy: SimmerPoint['limitedBy'];
+}
+
+/** One step under a told power, implicit in the temperature: the heat left over falls steadily as it rises. */
+function powerStep(setup: SimmerSetup, node: Node, sauceC: number, netW: number, dtS: number): Step {
+  const capacity = node.heatCapacity / dtS;
+  const surplus = (t: number): number =>
+    netW - lossW(setup, node, t) - surfaceRate(setup, node, t) * latentHeatJkg(t) - capacity * (t - sauceC);
+  const boil = surplus(node.boilingC);
+  if (boil >= 0) {
+    const open = surfaceRate(setup, node, node.boilingC);
+    const extra = (boil / latentHeatJkg(node.boilingC)) * LID_SHARE[setup.lid];
+    return { sauceC: node.boilingC, rateKgS: open + extra, limitedBy: 'energy' };
+  }
+  let low = Math.min(sauceC, setup.kitchen.airC);
+  let high = node.boilingC;
+  for (let i = 0; i < 40 && high - low > 1e-4; i++) {
+    const middle = (low + high) / 2;
+    if (surplus(middle) > 0) low = middle;
+    else high = middle;
+  }
+  const t = (low + high) / 2;
+  return { sauceC: t, rateKgS: surfaceRate(setup, node, t), limitedBy: 'surface' };
+}
+
+function step(setup: SimmerSetup, node: Node, sauceC: number, dtS: number): Step {
+  const { heating } = setup;
+  if (heating.by === 'power') return powerStep(setup, node, sauceC, heating.netW, dtS);
+  const holdC = node.boilingC - heating.belowBoilK;
+  if (sauceC < holdC) {
+    const up = powerStep(setup, node, sauceC, heating.heatUpNetW, dtS);
+    if (up.sauceC < holdC) return up;
+  }
+  return { sauceC: holdC, rateKgS: surfaceRate(setup, node, holdC), limitedBy: 'surface' };
+}
+
+export interface SimmerCurve {
+  readonly points: readonly SimmerPoint[];
+  /** Until the water was off [s]; ∞ where it never is. */
+  readonly totalS: number;
+  /** Until it first came within a kelvin of where it stays [s]. */
+  readonly heatingS: number;
+}
+
+/** The whole simmer from `startC` until the table's water is off, in steps of at most 20 s. */
+export function simmerCurve(table: SimmerTable, setup: SimmerSetup): SimmerCurve {
+  const points: SimmerPoint[] = [];
+  let sauceC = setup.startC;
+  let offG = 0;
+  let timeS = 0;
+  let heatingS = Infinity;
+  const push = (now: Step): void => {
+    points.push({ timeS, waterOffG: offG, massG: table.at(offG).massG, ...now });
+  };
+  push({ sauceC, rateKgS: 0, limitedBy: 'surface' });
+  while (timeS < LONGEST_S) {
+    const node = table.at(offG);
+    const now = step(setup, node, sauceC, LONGEST_STEP_S);
+    const topC = setup.heating.by === 'held' ? node.boilingC - setup.heating.belowBoilK : node.boilingC;
+    if (heatingS === Infinity && now.sauceC > topC - 1) heatingS = timeS;
+    const gainG = now.rateKgS * 1000 * LONGEST_STEP_S;
+    const isLast = table.waterOffG > 0 ? offG + gainG >= table.waterOffG : heatingS < Infinity;
+    const share = isLast && gainG > 0 && table.waterOffG > 0 ? (table.waterOffG - offG) / gainG : 1;
+    timeS += LONGEST_STEP_S * share;
+    offG = isLast && table.waterOffG > 0 ? table.waterOffG : offG + gainG;
+    sauceC = now.sauceC;
+    push(now);
+    if (isLast) return { points, totalS: timeS, heatingS };
+    // Settled and next to nothing leaves: it would take a day.
+    if (heatingS < Infinity && now.rateKgS * LONGEST_S * 1000 < table.waterOffG - offG) break;
+    if (setup.heating.by === 'power' && timeS > 3600 && now.rateKgS * LONGEST_S * 1000 < table.waterOffG)
+      break;
+  }
+  return { points, totalS: Infinity, heatingS };
+}
+
+/** Depth of the sauce over the pan's height; over two thirds there is no room for foam (judgement). */
+export const fillShare = (batch: Batch, pan: Pan): number =>
+  batchMassG(batch) / 1000 / batchDensity(batch) / panAreaM2(pan) / pan.heightM;
+export const FOAM_ROOM = 2 / 3;

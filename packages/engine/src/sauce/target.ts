@@ -1,0 +1,52 @@
+/** How far to boil down: a mass, or a thickness from the fridge. */
+import { type Batch, batchMassG } from './batch.ts';
+import { evaporate } from './evaporation.ts';
+import { batchRheology } from './rheology.ts';
+import { totalSolidsG } from './solution.ts';
+
+/** Solids above which a sauce is candy-like and a thickener the better way [1]. */
+export const CANDY_SOLIDS = 0.7;
+
+/** Water to drive off [g] until `enough` holds, bisecting; undefined where 98 % of the water is not enough. */
+function waterUntil(batch: Batch, enough: (b: Batch) => boolean): number | undefined {
+  if (enough(batch)) return 0;
+  let low = 0;
+  let high = 0.98 * batch.waterG;
+  if (!enough(evaporate(batch, high))) return undefined;
+  for (let i = 0; i < 60 && high - low > 1e-6 * batch.waterG; i++) {
+    const middle = (low + high) / 2;
+    if (enough(evaporate(batch, middle))) high = middle;
+    else low = middle;
+  }
+  return high;
+}
+
+/** Water to drive off [g] for this finished mass [g]; undefined where it is more than the batch or less than can be left. */
+export function waterForMass(batch: Batch, finishedG: number): number | undefined {
+  if (finishedG > batchMassG(batch) + 1e-9) return undefined;
+  return waterUntil(batch, (b) => batchMassG(b) <= finishedG + 1e-9);
+}
+
+export interface ThicknessTarget {
+  /** τ0 wanted [Pa] at this temperature. */
+  readonly yieldStressPa: number;
+  readonly temperatureC: number;
+  readonly factor?: number;
+}
+
+export type ThicknessAnswer =
+  | { readonly reached: true; readonly waterOffG: number; readonly isCandy: boolean }
+  /** No pulp to thicken with: a thickener is the way. */
+  | { readonly reached: false; readonly waterOffG: undefined };
+
+/** Water to drive off [g] until the yield stress is there, and whether that would be candy. */
+export function waterForThickness(batch: Batch, wanted: ThicknessTarget): ThicknessAnswer {
+  const factor = wanted.factor ?? 1;
+  const waterOffG = waterUntil(
+    batch,
+    (b) => batchRheology(b, wanted.temperatureC, factor).yieldStressPa >= wanted.yieldStressPa,
+  );
+  if (waterOffG === undefined) return { reached: false, waterOffG };
+  const done = evaporate(batch, waterOffG);
+  return { reached: true, waterOffG, isCandy: totalSolidsG(done) / batchMassG(done) > CANDY_SOLIDS };
+}
