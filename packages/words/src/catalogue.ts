@@ -5,6 +5,7 @@ import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
 import { sauceMessages } from './messages/sauce.ts';
 import { storeMessages } from './messages/store.ts';
+import { taskMessages } from './messages/tasks.ts';
 import { webMessages } from './messages/web.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
@@ -15,6 +16,7 @@ export const SUBJECTS: readonly Messages[] = [
   planMessages,
   sauceMessages,
   storeMessages,
+  taskMessages,
   webMessages,
 ];
 

@@ -1,0 +1,77 @@
+import type { Bite, PitPlace, Quantity } from '@pitwright/model';
+import { capital } from '../figures/number.ts';
+import { messages } from './message.ts';
+
+/** `B and C`, `the racks`: what a job is done to, printed already. */
+type OnPieces = { pieces: string };
+type OnFormula = { formula: string };
+
+const PLACES: Readonly<Record<PitPlace, string>> = {
+  hot: 'hot end',
+  middle: 'middle of the grate',
+  cool: 'cool end',
+};
+
+const TESTS: Readonly<Record<Bite, string>> = {
+  raw: 'a thermometer in the thickest place',
+  firm: 'a thermometer in the thickest place',
+  'clean-bite': 'lift at a third: it bends and the surface stays whole',
+  tender: 'lift at a third: the surface cracks; a pick slides in with a tug',
+  'falls-off': 'lift at a third: it folds and tears',
+  'pulls-apart': 'a probe slides in like into soft butter, in three places',
+};
+
+/** Jobs as one hand says them to another. Ids are `task.` and the kind of the task. */
+export const taskMessages = messages({
+  'task.buy': () => 'Shop: meat, what the formulas lack, wood, foil and paper.',
+  'task.thaw': (p: OnPieces) => `${p.pieces} from the freezer to the fridge, on a tray.`,
+  'task.make-sauce': (p: OnFormula) => `Weigh ${p.formula} into the pan.`,
+  'task.simmer-sauce': (p: OnFormula & { left?: Quantity }, print) =>
+    p.left
+      ? `Simmer ${p.formula} until ${print.quantity(p.left)} is left in the pan. Stir now and then.`
+      : `Simmer ${p.formula}. Stir now and then.`,
+  'task.cool-sauce': (p: OnFormula) => `Cool ${p.formula} in an ice bath, stirring.`,
+  'task.jar-sauce': (p: OnFormula) => `${capital(p.formula)} into clean jars, into the fridge.`,
+  'task.warm-sauce': (p: OnFormula) =>
+    `Warm ${p.formula}. Pour what you brush with into its own cup; the rest stays clean for the table.`,
+  'task.mix-rub': (p: OnFormula) => `Mix ${p.formula}.`,
+  'task.mix-spritz': (p: OnFormula) => `Mix ${p.formula}, fill the bottle.`,
+  'task.mix-brine': (p: OnFormula) => `Mix ${p.formula}, cold.`,
+  'task.brine': (p: OnPieces & OnFormula) => `${p.pieces} into ${p.formula}, in the fridge.`,
+  'task.skin-and-trim': (p: OnPieces) => `Skin and trim ${p.pieces}.`,
+  'task.cut-in-two': (p: OnPieces) => `Cut ${p.pieces} in two, across its length.`,
+  'task.rub': (p: OnPieces & { formula?: string }) =>
+    `Rub ${p.pieces}${p.formula ? ` with ${p.formula}` : ''}. Back on the tray, lowest shelf.`,
+  'task.out-of-fridge': (p: OnPieces) => `${p.pieces} out of the fridge.`,
+  'task.light-fire': () => 'Light the fire. Open air, and you stay by it.',
+  'task.coal-bed': (p: { pit?: Quantity }, print) =>
+    p.pit
+      ? `Spread the coals, first fuel on. Let the pit settle at ${print.quantity(p.pit)}.`
+      : 'Spread the coals, first fuel on. Let the pit settle.',
+  'task.light-oven': (p: { oven?: Quantity }, print) =>
+    p.oven ? `Oven on, ${print.quantity(p.oven)}.` : 'Oven on.',
+  'task.meat-on': (p: OnPieces & { name?: string; place?: string }) =>
+    `${p.pieces} on${p.name ? `: ${p.name}` : ''}${p.place ? `, ${PLACES[p.place as PitPlace]}` : ''}.`,
+  'task.look': (p: OnPieces) => `Look at ${p.pieces}: colour, surface, edges.`,
+  'task.spritz': (p: OnPieces) => `Spritz ${p.pieces} where the crust is dry. Look while you are there.`,
+  'task.wrap': (p: OnPieces & { wrap?: string; liquid?: Quantity }, print) =>
+    `Wrap ${p.pieces}${p.wrap ? ` in ${p.wrap}` : ''}${p.liquid ? ` with ${print.quantity(p.liquid)} of liquid each` : ''}.`,
+  'task.unwrap': (p: OnPieces) => `Open ${p.pieces}, far side first: the steam scalds.`,
+  'task.glaze': (p: OnPieces & { formula?: string; round?: number; opens?: string }) => {
+    const coat = p.round && p.round > 1 ? 'second coat' : 'first coat, thin';
+    const opens = p.opens ? `Open ${p.pieces}, far side first: the steam scalds. ` : '';
+    return `${opens}${capital(coat)} on ${p.pieces}${p.formula ? `, ${p.formula}` : ''}. Clean brush.`;
+  },
+  'task.test-bite': (p: OnPieces & { bite?: string }) =>
+    `Test ${p.pieces}${p.bite ? `: ${TESTS[p.bite as Bite]}` : ''}.`,
+  'task.to-oven': (p: OnPieces) => `${p.pieces} into the oven.`,
+  'task.take-off': (p: OnPieces) => `${p.pieces} off, onto a clean tray.`,
+  'task.rest': (p: OnPieces) => `Let ${p.pieces} rest.`,
+  'task.hold': (p: OnPieces) => `${p.pieces} into the box, lid shut.`,
+  'task.slice': (p: OnPieces & { bite?: string }) =>
+    p.bite === 'pulls-apart' ? `Pull ${p.pieces}; its juice goes back in.` : `Cut ${p.pieces}.`,
+  'task.serve': () => 'To the table.',
+  'task.clean': () => 'Boards, knives, tongs and brushes washed hot.',
+  'task.chill-leftovers': () => 'Leftovers into flat pans and the fridge, open until cold.',
+  'task.ash-out': () => 'Cold ash into a metal can with a tight lid, outdoors.',
+});
