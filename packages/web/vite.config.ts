@@ -1,9 +1,10 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { offlineCopy } from './vite-offline.ts';
+import { sheetStyle } from './vite-sheet.ts';
 
 export default defineConfig({
-  plugins: [react(), offlineCopy()],
+  plugins: [react(), sheetStyle(), offlineCopy()],
   worker: { format: 'es' },
   build: {
     target: 'es2022',

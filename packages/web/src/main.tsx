@@ -6,6 +6,7 @@ import { openKeeping } from './keeping.ts';
 import { startLight } from './light/light.ts';
 import { keepOfflineCopy } from './offline.ts';
 import { Unkept } from './unkept.tsx';
+import 'virtual:sheet.css';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';

@@ -1,5 +1,6 @@
 import { Strip } from '../../parts/strip.tsx';
 import { useWords } from '../../words.tsx';
+import { Charts } from './charts.tsx';
 import { Colours } from './colours.tsx';
 import { Controls } from './controls.tsx';
 import { Type } from './type.tsx';
@@ -33,6 +34,7 @@ export default function Specimen() {
             <Colours />
             <Type />
             <Controls />
+            <Charts />
           </section>
         ))}
       </main>
