@@ -1,27 +1,85 @@
-import type { Bite, Range, Said, StageKind } from '@pitwright/model';
+import type { Bite, Cook, Range, Said, StageKind } from '@pitwright/model';
+
+/**
+ * Members `membersFrom` to `membersTo − 1` of one cook's forecast: what a worker is asked. Member i is the same whatever
+ * the split; only ids, numbers and plain records, so that it can be posted.
+ */
+export interface ForecastJob {
+  readonly jobId: string;
+  readonly seed: number;
+  readonly membersFrom: number;
+  readonly membersTo: number;
+  readonly cook: Cook;
+  /** Pieces wanted; missing: all. Pieces do not change each other's members. */
+  readonly pieceIds?: readonly string[];
+}
+
+/** Columns of one piece, typed arrays that can be transferred. Times are seconds from the piece's own meat-on; ∞ = never. */
+export interface PieceColumns {
+  readonly pieceId: string;
+  readonly members: number;
+  readonly items: number;
+  readonly stages: number;
+  /** All items ready; length members. */
+  readonly readyS: Float64Array;
+  /** First item past its bite; length members. */
+  readonly pastBiteS: Float64Array;
+  /** When each word of `TIMED_WORDS` begins; [(member·items + item)·5 + word]. */
+  readonly wordS: Float64Array;
+  /** End of each stage; [(member·items + item)·stages + stage]. */
+  readonly stageEndS: Float64Array;
+  readonly stageCoreC: Float64Array;
+  readonly stageSurfaceC: Float64Array;
+  /** Water and fat lost by the end of each stage, of one item [kg]; same shape. */
+  readonly stageLossKg: Float64Array;
+  /** Bark at the end of each stage [m]; same shape. */
+  readonly stageBarkM: Float64Array;
+  /** Centre temperature where its rise is slowest; NaN where it never lay between 55 and 85 °C. [member·items + item] */
+  readonly stallC: Float64Array;
+}
+
+export interface ForecastPart {
+  readonly jobId: string;
+  readonly membersFrom: number;
+  readonly membersTo: number;
+  readonly columns: readonly PieceColumns[];
+}
+
+/** Words that have a begin in `PieceColumns.wordS`, in its order. */
+export const TIMED_WORDS = [
+  'firm',
+  'clean-bite',
+  'tender',
+  'falls-off',
+  'pulls-apart',
+] as const satisfies readonly Bite[];
 
 /** What one piece will do, over the members of the ensemble. Times are seconds from the piece's own meat-on. */
 export interface PieceForecast {
   readonly pieceId: string;
   readonly members: number;
-  /** Bite and all stages before the rest reached: ready to rest. One column per member; ∞ = never. */
+  /** Bite and all stages before the rest reached by every item of the piece: ready to rest. One column per member; ∞ = never. */
   readonly readyS: Float64Array;
-  /** Leaves one word past its bite if it stays where it is; ∞ = never. */
+  /** First item more than one word past its bite, with its stages as told and the last one going on; ∞ = never. */
   readonly pastBiteS: Float64Array;
   readonly ready: Range;
   readonly stages: readonly StageForecast[];
-  /** Chance of each bite word at the table, sums to 1. */
+  /** Chance of each bite word when the last stage before the rest ends, sums to 1; at another time: `biteChancesAt(columns, elapsedS)`. */
   readonly biteChances: Readonly<Partial<Record<Bite, number>>>;
+  /** Of one item, by the end of the last stage before the rest. */
   readonly lossKg: Range;
   readonly stallCoreC?: Range;
+  /** Everything above is a reading of these. */
+  readonly columns: PieceColumns;
   readonly notices: readonly Said[];
 }
 
 export interface StageForecast {
   readonly kind: StageKind;
   readonly startS: Range;
-  readonly endS: Range;
-  /** At the end of the stage. */
+  /** Missing for a stage that lasts until the table asks. */
+  readonly endS?: Range;
+  /** At the end of the stage; of one that lasts until the table: at its start. */
   readonly coreC: Range;
   readonly surfaceC: Range;
 }
@@ -30,9 +88,6 @@ export interface CookForecast {
   readonly seed: number;
   readonly members: number;
   readonly pieces: readonly PieceForecast[];
-  /** Share of members in which every piece is on time, given the planned starts. */
-  readonly chanceAllOnTime: number;
-  readonly tightestPieceId?: string;
   /** Answers that were asked and are not used yet. */
   readonly notUsed: readonly Said[];
 }

@@ -32,6 +32,10 @@ const FIRST_STEP_S = 15;
 const STEP_GROWTH = 0.06;
 /** Air at the meat just after it went on, below the told temperature [K]: lid open, cold load. */
 const WARM_UP_DROP_K = 55;
+/** Below this softening takes days [°C]. */
+const SOFTENS_FROM_C = 52;
+/** Rest and hold are slow: longer steps. */
+const STILL_STEP_SHARE = 3;
 const STALL_FROM_C = 55;
 const STALL_TO_C = 85;
 
@@ -78,6 +82,8 @@ export interface RunOptions {
   readonly wordDoses: WordDoses;
   /** Centre temperature whose first passing is wanted [°C]. */
   readonly reachC?: number;
+  /** Following the last stage ends at this dose [h]; missing: at the end of the tail. */
+  readonly tailDoseH?: number;
   readonly onStep?: StepListener;
 }
 
@@ -138,6 +144,8 @@ export class PieceRunner {
       const beganS = timeS;
       const endsAtS = trigger.by === 'clock' ? beganS + trigger.afterS / options.stretch : Infinity;
       const isLast = s === stages.length - 1;
+      const longestStepS =
+        cover.kind === 'still' ? STILL_STEP_SHARE * this.settings.longestStepS : this.settings.longestStepS;
       const isFalling =
         trigger.by === 'core' && !isCooking(stage.kind) && solver.coreC > trigger.temperatureC;
       let ended = trigger.by === 'clock' && trigger.afterS <= 0;
@@ -146,22 +154,24 @@ export class PieceRunner {
         const now = this.#measure(trigger);
         ended = isFalling ? now <= target : now >= target;
       }
-      let tailEndS = isLast && trigger.by === 'table' ? beganS + this.settings.tailS / options.stretch : 0;
+      let tailEndS = 0;
+      // The table asks for the end of such a stage: the figures at its begin stand for it.
+      if (trigger.by === 'table') ended = true;
       if (ended) this.#close(outcome, s, timeS * options.stretch);
       const followTail = isLast && this.settings.tailS > 0;
       if (ended && followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
 
       while (!ended || timeS < tailEndS) {
+        if (ended && this.#isSettled(options, air)) break;
         let stepS = FIRST_STEP_S + STEP_GROWTH * (timeS - beganS);
-        if (stepS > this.settings.longestStepS) stepS = this.settings.longestStepS;
-        const limitS = ended
-          ? tailEndS
-          : trigger.by === 'table'
-            ? tailEndS
-            : endsAtS < horizonS
-              ? endsAtS
-              : horizonS;
+        if (stepS > longestStepS) stepS = longestStepS;
+        const limitS = ended ? tailEndS : Math.min(endsAtS, horizonS);
         let lands = false;
+        if (!ended && timeS >= horizonS) {
+          outcome.stuckStage = s;
+          this.#finish(outcome, piece);
+          return outcome;
+        }
         if (timeS + stepS >= limitS) {
           stepS = limitS - timeS;
           lands = true;
@@ -206,19 +216,17 @@ export class PieceRunner {
           if (followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
         } else if (lands) {
           if (ended) break;
-          if (trigger.by === 'table') {
-            this.#close(outcome, s, timeS * options.stretch);
-            ended = true;
-            break;
-          }
-          outcome.stuckStage = s;
-          this.#finish(outcome, piece);
-          return outcome;
         }
       }
     }
     this.#finish(outcome, piece);
     return outcome;
+  }
+
+  /** Nothing more to learn from following the last stage: past every word, or too cold to soften. */
+  #isSettled(options: RunOptions, air: AirPlan): boolean {
+    if (options.tailDoseH !== undefined && this.solver.coreDoseH >= options.tailDoseH) return true;
+    return this.solver.coreC < SOFTENS_FROM_C && air.gasC < SOFTENS_FROM_C;
   }
 
   #enterStage(stage: StagePlan, before: Cover | undefined): void {

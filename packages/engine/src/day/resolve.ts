@@ -1,0 +1,281 @@
+/**
+ * What the day knows of a cook before any chance is drawn: every figure in SI, every gap filled from the cut, the kind of
+ * pit and the kitchen, every stage with its cover and its air.
+ */
+import type { Bite, Cook, Kitchen, Piece, PitPlace, PitType, Said, Stage, StageKind } from '@pitwright/model';
+import { standardPressurePa } from '../air/atmosphere.ts';
+import { type Cut, findCut } from '../meat/cuts.ts';
+import { BARE, type Cover, FOIL, FOIL_WITH_LIQUID, GLAZED, PAPER } from '../meat/parameters.ts';
+import { GAUGE, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKinds.ts';
+import { type PieceSize, pieceSize } from '../meat/size.ts';
+import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
+import { rawDensityKgM3 } from '../meat/tables.ts';
+
+const ZERO_CELSIUS_K = 273.15;
+
+/** A figure with its doubt: normal with this sd. */
+export interface Doubtful {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+export interface ResolvedPit {
+  readonly kind: PitKind;
+  /** Told temperature, less what the gauge is known to be off: steady air in the middle of the grate [°C]. */
+  readonly gasC: number;
+  /** Doubt of that [K]. */
+  readonly gasSdK: number;
+  /** Of the gauge alone: what to take off a temperature told for one stage [K]. */
+  readonly biasK: number;
+  /** Shift of ln W, and its doubt. */
+  readonly humidityRatio: number;
+  readonly humiditySdLn: number;
+  readonly pressurePa: number;
+  readonly curve?: AirPlan['curve'];
+}
+
+export type StagePlace = 'pit' | 'oven' | 'room';
+
+/** What ends the stage; the bite becomes a dose once the piece's own softening is drawn. */
+export type ResolvedTrigger =
+  | Exclude<StageTrigger, { by: 'dose' }>
+  | { readonly by: 'bite'; readonly bite: Bite };
+
+export interface ResolvedStage {
+  readonly kind: StageKind;
+  readonly place: StagePlace;
+  readonly cover: Cover;
+  /** Steady air of the place before draws [°C]. */
+  readonly gasC: number;
+  readonly trigger: ResolvedTrigger;
+  /** Liquid put into the wrap, for one item [kg]. */
+  readonly pouredKg: number;
+  readonly isGlazed: boolean;
+}
+
+export interface ResolvedPiece {
+  readonly id: string;
+  readonly items: number;
+  readonly cut: Cut;
+  readonly size: PieceSize;
+  readonly densityKgM3: number;
+  readonly boneShare: number;
+  readonly startC: Doubtful;
+  /** Warmer than the middle of the grate [K]. */
+  readonly placeOffsetK: Doubtful;
+  readonly bite: Bite;
+  readonly stages: readonly ResolvedStage[];
+}
+
+export interface ResolvedCook {
+  readonly pit: ResolvedPit;
+  readonly pieces: readonly ResolvedPiece[];
+  /** Answers that were asked and are not used yet. */
+  readonly notUsed: readonly Said[];
+}
+
+/** Raw outer face of one item [m²]; meat without its bone. */
+export function outerFaceM2(piece: ResolvedPiece): number {
+  const meatKg = piece.size.massKg * (1 - piece.boneShare);
+  return (meatKg * piece.cut.dimensionality) / (piece.densityKgM3 * piece.size.halfThicknessM);
+}
+
+const ROOM_C = 20;
+/** @source still air on a tray 9, towels 0.8–1.5, moving air of a warmer 6 W/m²K; from memory */
+const TRAY: Cover = { kind: 'still', transmittanceWm2K: 9 };
+const BOX: Cover = { kind: 'still', transmittanceWm2K: 1.2 };
+const WARMER: Cover = { kind: 'still', transmittanceWm2K: 6 };
+const WARMER_C = 65;
+
+/** Dried layer at which a bark counts as set [m]. Common practice read through the model; no source. */
+export const BARK_SET_M = 0.6e-3;
+
+/** Told start is a fridge's or a probe's; untold meat is 7 ± 3 °C. Calibrated on measured cooks. */
+const START_TOLD_SD_K = 1;
+const START_UNTOLD: Doubtful = { mean: 7, sd: 3 };
+/** A told hot or cool end without its own doubt: half of it. */
+const PLACE_SD_SHARE = 0.5;
+const PLACE_UNTOLD: Readonly<Record<PitPlace, Doubtful>> = {
+  hot: { mean: 15, sd: 8 },
+  middle: { mean: 0, sd: 0 },
+  cool: { mean: -10, sd: 6 },
+};
+
+export interface PitTold {
+  readonly type: PitType;
+  readonly temperatureC: number;
+  /** Doubt that the person gave [K]. */
+  readonly sdK?: number;
+  readonly gauge: 'grate' | 'lid' | 'set-point';
+  readonly hasWaterPan: boolean;
+  readonly altitudeM: number;
+  readonly humidityRatio?: number;
+  readonly curve?: AirPlan['curve'];
+}
+
+const HUMIDITY_TOLD_SD_LN = 0.1;
+
+export function resolvePit(told: PitTold): ResolvedPit {
+  const kind = PIT_KINDS[told.type];
+  const gauge = GAUGE[told.gauge];
+  const pan = told.hasWaterPan && told.type !== 'bullet' ? WATER_PAN_LN : 0;
+  return {
+    kind,
+    gasC: told.temperatureC + gauge.biasK,
+    gasSdK: told.sdK ?? gauge.sdK,
+    biasK: gauge.biasK,
+    humidityRatio: told.humidityRatio ?? kind.humidityRatio * (pan ? WATER_PAN_FACTOR : 1),
+    humiditySdLn: told.humidityRatio === undefined ? kind.humiditySdLn : HUMIDITY_TOLD_SD_LN,
+    pressurePa: standardPressurePa(told.altitudeM),
+    ...(told.curve && { curve: told.curve }),
+  };
+}
+
+/** e^0.35 */
+const WATER_PAN_FACTOR = 1.4190675485932573;
+
+export interface PieceTold {
+  readonly id: string;
+  readonly items: number;
+  readonly cut: Cut;
+  readonly massKg?: number;
+  readonly thicknessM?: number;
+  readonly hasBone?: boolean;
+  readonly startC?: number;
+  readonly placeOffsetK: Doubtful;
+  readonly bite: Bite;
+  readonly stages: readonly ResolvedStage[];
+}
+
+export function resolvePiece(told: PieceTold): ResolvedPiece {
+  const { cut } = told;
+  const hasBone = told.hasBone ?? cut.hasBone;
+  return {
+    id: told.id,
+    items: told.items,
+    cut,
+    size: pieceSize(cut, told.massKg, told.thicknessM),
+    densityKgM3: rawDensityKgM3(cut.composition),
+    boneShare: hasBone ? cut.boneShare : 0,
+    startC: told.startC === undefined ? START_UNTOLD : { mean: told.startC, sd: START_TOLD_SD_K },
+    placeOffsetK: told.placeOffsetK,
+    bite: told.bite,
+    stages: told.stages,
+  };
+}
+
+/** Cover of a cooking stage. */
+export function coverOf(kind: StageKind, hasLiquid: boolean): Cover {
+  switch (kind) {
+    case 'foil':
+      return hasLiquid ? FOIL_WITH_LIQUID : FOIL;
+    case 'paper':
+      return PAPER;
+    case 'glazed':
+      return GLAZED;
+    default:
+      return BARE;
+  }
+}
+
+/** Rest and hold: the air round the piece and what keeps it warm. */
+export function restingPlace(
+  kind: 'rest' | 'hold',
+  atC: number | undefined,
+  place?: Stage['in'],
+): { readonly cover: Cover; readonly gasC: number } {
+  const where = place ?? (kind === 'rest' ? 'tray' : atC === undefined ? 'box' : 'warmer');
+  if (where === 'box') return { cover: BOX, gasC: atC ?? ROOM_C };
+  if (where === 'tray') return { cover: TRAY, gasC: atC ?? ROOM_C };
+  return { cover: WARMER, gasC: atC ?? WARMER_C };
+}
+
+function resolveTrigger(stage: Stage): ResolvedTrigger {
+  const { until } = stage;
+  switch (until.by) {
+    case 'clock':
+      return { by: 'clock', afterS: until.after.si };
+    case 'core':
+      return { by: 'core', temperatureC: until.temperature.si - ZERO_CELSIUS_K };
+    case 'surface':
+      return { by: 'surface', temperatureC: until.temperature.si - ZERO_CELSIUS_K };
+    case 'bark':
+      return { by: 'bark', thicknessM: BARK_SET_M };
+    case 'bite':
+      return { by: 'bite', bite: until.bite };
+    case 'table':
+      return { by: 'table' };
+  }
+}
+
+const OVEN_UNTOLD_C = 121;
+
+function resolveStages(stages: readonly Stage[], pit: ResolvedPit, kitchen: Kitchen): ResolvedStage[] {
+  let pitGasC = pit.gasC;
+  let ovenC = kitchen.ovenTemperature ? kitchen.ovenTemperature.si - ZERO_CELSIUS_K : OVEN_UNTOLD_C;
+  return stages.map((stage) => {
+    const atC = stage.at && stage.at.si - ZERO_CELSIUS_K;
+    const toldC = stage.pit && stage.pit.si - ZERO_CELSIUS_K;
+    const pouredKg = stage.liquid ? stage.liquid.si * 1000 : 0;
+    const shared = {
+      kind: stage.kind,
+      trigger: resolveTrigger(stage),
+      pouredKg,
+      isGlazed: stage.kind === 'glazed',
+    };
+    if (stage.kind === 'rest' || stage.kind === 'hold')
+      return { ...shared, place: 'room', ...restingPlace(stage.kind, atC, stage.in) };
+    const cover = coverOf(stage.kind, pouredKg > 0);
+    if (stage.in === 'oven') {
+      ovenC = toldC ?? atC ?? ovenC;
+      return { ...shared, place: 'oven', cover, gasC: ovenC };
+    }
+    if (toldC !== undefined) pitGasC = toldC + pit.biasK;
+    return { ...shared, place: 'pit', cover, gasC: pitGasC };
+  });
+}
+
+function placeOffset(piece: Piece, cook: Cook): Doubtful {
+  const place = piece.place ?? 'middle';
+  const told = place === 'hot' ? cook.pit.hotEnd : place === 'cool' ? cook.pit.coolEnd : undefined;
+  if (!told) return PLACE_UNTOLD[place];
+  const sign = place === 'hot' ? 1 : -1;
+  return { mean: sign * told.si, sd: told.sd ?? PLACE_SD_SHARE * told.si };
+}
+
+/** The cook as the day steps it. @throws RangeError on a cut that the catalogue does not know */
+export function resolveCook(cook: Cook): ResolvedCook {
+  const pit = resolvePit({
+    type: cook.pit.type,
+    temperatureC: cook.pit.temperature.si - ZERO_CELSIUS_K,
+    ...(cook.pit.temperature.sd !== undefined && { sdK: cook.pit.temperature.sd }),
+    gauge: cook.pit.gauge,
+    hasWaterPan: cook.pit.waterPan ?? false,
+    altitudeM: cook.place?.altitude?.si ?? 0,
+  });
+  const pieces = cook.pieces.map((piece) => {
+    const cut = findCut(piece.cut);
+    if (!cut) throw new RangeError(`cut must be in the catalogue, got ${piece.cut}`);
+    return resolvePiece({
+      id: piece.id,
+      items: piece.count,
+      cut,
+      ...(piece.mass && { massKg: piece.mass.si }),
+      ...(piece.thickness && { thicknessM: piece.thickness.si }),
+      ...(piece.bone !== undefined && { hasBone: piece.bone }),
+      ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
+      placeOffsetK: placeOffset(piece, cook),
+      bite: piece.bite,
+      stages: resolveStages(piece.stages, pit, cook.kitchen),
+    });
+  });
+  return { pit, pieces, notUsed: notUsed(cook) };
+}
+
+function notUsed(cook: Cook): Said[] {
+  const said: Said[] = [];
+  if (cook.weather) said.push({ id: 'day.weather-not-used' });
+  if (cook.pit.steel) said.push({ id: 'day.steel-not-used' });
+  if (cook.pit.fuel) said.push({ id: 'day.fuel-not-used' });
+  return said;
+}

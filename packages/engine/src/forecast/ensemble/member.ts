@@ -1,0 +1,149 @@
+/** Turns draws into what the solver steps: parameters of the meat and stages with their air. */
+import type { ResolvedPiece, ResolvedPit, ResolvedStage } from '../../day/resolve.ts';
+import { outerFaceM2 } from '../../day/resolve.ts';
+import { type MeatParameters, SET_S } from '../../meat/parameters.ts';
+import { PIT_KINDS } from '../../meat/pitKinds.ts';
+import type { WordDoses } from '../../meat/run.ts';
+import type { AirPlan, StagePlan, StageTrigger } from '../../meat/stagePlan.ts';
+import { exp } from '../../numeric/elementary.ts';
+import { doseWhereBegins, knownWord, SOFTENING } from '../../tender/bite.ts';
+import { type CookDraw, movedShare, type PieceDraws, SPREAD } from './draws.ts';
+
+export interface Member {
+  readonly meat: MeatParameters;
+  readonly stages: readonly StagePlan[];
+  readonly stretch: number;
+  readonly k95PerH: number;
+  readonly wordDoses: WordDoses;
+}
+
+const clamp = (x: number, low: number, high: number): number => (x < low ? low : x > high ? high : x);
+
+/** One item of a piece as one member has it. */
+export function memberOf(
+  piece: ResolvedPiece,
+  pit: ResolvedPit,
+  cook: CookDraw,
+  draws: PieceDraws,
+  member: number,
+  item: number,
+): Member {
+  const own = draws.item(member, item);
+  const { cut } = piece;
+  const softening = SOFTENING[cut.tissue];
+  const k95PerH = softening.k95PerH * exp(softening.sdLn * own.softening);
+  const share = cut.juiceToSurfaceShare;
+  const juiceFitLogit = (cut.isPoultry ? SPREAD.juiceFitPoultry : SPREAD.juiceFit) / (share * (1 - share));
+  const meat: MeatParameters = {
+    ...SET_S,
+    composition: cut.composition,
+    densityKgM3: piece.densityKgM3,
+    halfThicknessM:
+      piece.size.halfThicknessM * exp(cut.fitSdLn * cook.thickness + piece.size.sdLn * own.thickness),
+    dimensionality: cut.dimensionality,
+    evaporatingShare: clamp(cut.evaporatingShare + SPREAD.face * draws.face(member), 0.1, 1),
+    juiceToSurfaceShare: movedShare(share, juiceFitLogit * cook.juice + SPREAD.juiceLogit * own.juice),
+    barkOpenness:
+      SET_S.barkOpenness * exp(SPREAD.opennessFitLn * cook.openness + SPREAD.opennessLn * own.openness),
+    barkSealingM: SET_S.barkSealingM * exp(SPREAD.sealingLn * cook.sealing),
+    barkShrinkage: SET_S.barkShrinkage + SPREAD.shrinkage * cook.shrinkage,
+    filmReserveKgM2: SET_S.filmReserveKgM2 * exp(SPREAD.reserveLn * cook.reserve),
+    finalHoldingDryBasis: clamp(
+      SET_S.finalHoldingDryBasis +
+        SPREAD.finalHoldingFit * cook.finalHolding +
+        SPREAD.finalHolding * own.finalHolding,
+      0.8,
+      2.2,
+    ),
+    releaseMidC: SET_S.releaseMidC + SPREAD.releaseMidK * cook.releaseMid,
+    releaseWidthK: clamp(SET_S.releaseWidthK + SPREAD.releaseWidthK * cook.releaseWidth, 3, 12),
+    releaseRate80PerS: SET_S.releaseRate80PerS * exp(SPREAD.releaseRateLn * cook.releaseRate),
+    startC: piece.startC.mean + piece.startC.sd * draws.start(member),
+  };
+  const dose = (word: Parameters<typeof doseWhereBegins>[1]): number =>
+    doseWhereBegins(cut.tissue, word, k95PerH);
+  return {
+    meat,
+    stages: stagesOf(piece, pit, cook, (bite) => dose(knownWord(cut.tissue, bite))),
+    stretch: draws.stretch(member),
+    k95PerH,
+    wordDoses: [dose('clean-bite'), dose('tender'), dose('falls-off'), dose('pulls-apart')],
+  };
+}
+
+function stagesOf(
+  piece: ResolvedPiece,
+  pit: ResolvedPit,
+  cook: CookDraw,
+  doseFor: (bite: Parameters<typeof doseWhereBegins>[1]) => number,
+): StagePlan[] {
+  const shiftK =
+    Math.sqrt(pit.gasSdK * pit.gasSdK + SPREAD.pitFitK * SPREAD.pitFitK) * cook.pit +
+    piece.placeOffsetK.mean +
+    piece.placeOffsetK.sd * cook.hotPlace;
+  const pitAir: AirPlan = {
+    isPit: true,
+    gasC: 0,
+    lagS: pit.kind.lagS,
+    wallDropK:
+      pit.kind.wallDropK +
+      Math.sqrt(pit.kind.wallDropSdK * pit.kind.wallDropSdK + SPREAD.wallFitK * SPREAD.wallFitK) * cook.wall,
+    humidityRatio: pit.humidityRatio * exp(pit.humiditySdLn * cook.humidity),
+    convectionWm2K: pit.kind.convectionWm2K * exp(SPREAD.convectionLn * cook.convection),
+    pressurePa: pit.pressurePa,
+  };
+  const oven = PIT_KINDS.oven;
+  const ovenAir: AirPlan = {
+    isPit: false,
+    gasC: 0,
+    lagS: 0,
+    wallDropK: oven.wallDropK,
+    humidityRatio: oven.humidityRatio,
+    convectionWm2K: oven.convectionWm2K * exp(SPREAD.convectionLn * cook.convection),
+    pressurePa: pit.pressurePa,
+  };
+  const face = outerFaceM2(piece);
+  return piece.stages.map((stage) => ({
+    kind: stage.kind,
+    cover: stage.cover,
+    air: airOf(stage, pit, pitAir, ovenAir, shiftK, SPREAD.ovenK * cook.oven),
+    trigger: triggerOf(stage, doseFor),
+    pouredKgM2: stage.pouredKg / face,
+    ...(stage.isGlazed && { glaze: GLAZE }),
+  }));
+}
+
+/** One thin coat: 0.25 kg/m², a little over half of it solids. @source common practice, no source: 60–90 mL a rack in one or two coats */
+const GLAZE = { waterKgM2: 0.11, solidsKgM2: 0.14 };
+
+function airOf(
+  stage: ResolvedStage,
+  pit: ResolvedPit,
+  pitAir: AirPlan,
+  ovenAir: AirPlan,
+  pitShiftK: number,
+  ovenShiftK: number,
+): AirPlan {
+  if (stage.place === 'pit') {
+    if (pit.curve && stage.gasC === pit.gasC)
+      return {
+        ...pitAir,
+        gasC: stage.gasC + pitShiftK,
+        curve: {
+          timesS: pit.curve.timesS,
+          temperaturesC: pit.curve.temperaturesC.map((c) => c + pit.biasK + pitShiftK),
+        },
+      };
+    return { ...pitAir, gasC: stage.gasC + pitShiftK };
+  }
+  if (stage.place === 'oven') return { ...ovenAir, gasC: stage.gasC + ovenShiftK };
+  return { ...ovenAir, gasC: stage.gasC };
+}
+
+function triggerOf(
+  stage: ResolvedStage,
+  doseFor: (bite: Parameters<typeof doseWhereBegins>[1]) => number,
+): StageTrigger {
+  const { trigger } = stage;
+  return trigger.by === 'bite' ? { by: 'dose', doseH: doseFor(trigger.bite) } : trigger;
+}
