@@ -11,7 +11,24 @@ export {
   type OutputSpec,
 } from './calc/spec.ts';
 export { readWritten, type WrittenInputs } from './calc/written.ts';
-export type { CookForecast, PieceForecast, StageForecast } from './forecast/types.ts';
+export {
+  assembleForecast,
+  biteChancesAt,
+  forecastCook,
+  forecastMembers,
+  PLAN_MEMBERS,
+  PREVIEW_MEMBERS,
+} from './forecast/cookForecast.ts';
+export {
+  type CookForecast,
+  type ForecastJob,
+  type ForecastPart,
+  type PieceColumns,
+  type PieceForecast,
+  type StageForecast,
+  TIMED_WORDS,
+} from './forecast/types.ts';
+export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
 export type {
   Alternative,
   Conflict,
