@@ -31,30 +31,31 @@ import { pitFields } from './pit.ts';
 import type { Reader } from './reader.ts';
 import { checkReferences, toIds, toLetters } from './references.ts';
 import { slug } from './slug.ts';
-import { clock, id, measure, name, note, number, percent, word, yesNo } from './values.ts';
+import { clock, id, measure, name, note, number, percent, scalar, word, yesNo } from './values.ts';
 
 /** Heads of every file: what it is, the version of its form, and whether its data are invented. */
 export interface Head<K extends string> {
   readonly kind: K;
   readonly form: 1;
 }
+const version: Form<1> = scalar(
+  (text, node, reader) => (text === '1' ? 1 : reader.report(node, 'file.version', { text })),
+  (one) => one,
+  { const: 1 },
+);
+
 export const headFields = <K extends string, T>(kind: K) => ({
   kind: required<K, T>('kind', word([kind])),
-  form: required<1, T>(
-    'version',
-    mapped(
-      number(1, 1, { whole: true }),
-      () => 1 as const,
-      (one) => one,
-    ),
-  ),
+  form: required<1, T>('version', version),
 });
 export const demoField = <T>(): Field<boolean, T> => derived('demo', yesNo, () => false);
+
+const HALF_AN_HOUR: Quantity<'time'> = { kind: 'time', si: 1800, writtenIn: 'min' };
 
 const table: Form<Table> = mapped(
   record<{ at: string; window: Quantity<'time'> }>({
     at: required('at', localTime),
-    window: byDefault('window', measure('time', { min: 0, max: 12, unit: 'h' }), HALF_AN_HOUR()),
+    window: byDefault('window', measure('time', { min: 0, max: 12, unit: 'h' }), HALF_AN_HOUR),
   }),
   ({ at, window }) => {
     if (at === undefined || window === undefined) return undefined;
@@ -67,10 +68,6 @@ const table: Form<Table> = mapped(
   },
   ({ at, until }) => ({ at, window: secondsBetween(at, until) }),
 );
-
-function HALF_AN_HOUR(): Quantity<'time'> {
-  return { kind: 'time', si: 1800, writtenIn: 'min' };
-}
 
 function secondsBetween(from: string, to: string): Quantity<'time'> {
   const si = Temporal.Instant.from(from).until(Temporal.Instant.from(to)).total('seconds');

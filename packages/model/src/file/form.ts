@@ -28,7 +28,7 @@ export interface Field<V, T> {
   readonly key: string;
   readonly form: Form<V>;
   readonly required: boolean;
-  /** Value of a field that was left out, from the fields that were read. */
+  /** Value of a field that was left out, from the fields before it. */
   readonly orElse?: (rest: Partial<T>) => V | undefined;
   /** Whether a value equal to `orElse` is left out of the print. */
   readonly quiet?: boolean;
@@ -70,19 +70,14 @@ export function record<T extends object>(fields: Fields<T>, { check }: RecordOpt
   return {
     read(node, reader) {
       if (!isMap(node)) return reader.report(node, 'file.not-a-map', { keys: keys.join(', ') });
-      const pairs = pairsByKey(node, keys, reader);
+      const { pairs, meant } = pairsByKey(node, keys, reader);
       const value: Partial<T> = {};
       for (const [property, field] of entries) {
         const pair = pairs.get(field.key);
-        if (!pair) continue;
-        const read = readValue(pair, field, reader);
+        if (!pair && field.required && !meant.has(field.key))
+          reader.report(node, 'file.missing-key', { key: field.key });
+        const read = pair ? readValue(pair, field, reader) : field.orElse?.(value);
         if (read !== undefined) value[property] = read as T[typeof property];
-      }
-      for (const [property, field] of entries) {
-        if (pairs.has(field.key)) continue;
-        if (field.required) reader.report(node, 'file.missing-key', { key: field.key });
-        const otherwise = field.orElse?.(value);
-        if (otherwise !== undefined) value[property] = otherwise as T[typeof property];
       }
       check?.(value, (key) => (pairs.get(key)?.value as Node | undefined) ?? node, reader);
       return value as T;
@@ -114,9 +109,21 @@ function readValue<T>(pair: Pair, field: Field<unknown, T>, reader: Reader): unk
     : reader.within(field.key, () => field.form.read(node, reader));
 }
 
-/** The known pairs of a map; unknown and repeated keys are reported. */
-function pairsByKey(map: YAMLMap, known: readonly string[], reader: Reader): Map<string, Pair> {
+/** Words a cook may write for a key. */
+const OTHER_WORDS: Readonly<Record<string, string>> = {
+  weight: 'mass',
+  temp: 'temperature',
+  number: 'count',
+};
+
+/** The known pairs of a map, and the keys that unknown ones were meant for; unknown and repeated keys are reported. */
+function pairsByKey(
+  map: YAMLMap,
+  known: readonly string[],
+  reader: Reader,
+): { pairs: Map<string, Pair>; meant: Set<string> } {
   const pairs = new Map<string, Pair>();
+  const meant = new Set<string>();
   for (const pair of map.items) {
     const keyNode = pair.key as Node | null;
     const key = scalarText(keyNode);
@@ -125,7 +132,9 @@ function pairsByKey(map: YAMLMap, known: readonly string[], reader: Reader): Map
     else if (pairs.has(key)) reader.report(keyNode, 'file.duplicate-key', { key });
     else if (known.includes(key)) pairs.set(key, pair);
     else {
-      const near = nearest(key, known);
+      const other = OTHER_WORDS[key];
+      const near = other !== undefined && known.includes(other) ? other : nearest(key, known);
+      if (near !== undefined) meant.add(near);
       reader.report(keyNode, 'file.unknown-key', {
         key,
         known: known.join(', '),
@@ -133,7 +142,7 @@ function pairsByKey(map: YAMLMap, known: readonly string[], reader: Reader): Map
       });
     }
   }
-  return pairs;
+  return { pairs, meant };
 }
 
 /** A list of at least `min` items. */

@@ -4,6 +4,10 @@ import { scalar } from './values.ts';
 
 const LOCAL = /^(\d{4}-\d{2}-\d{2})[ T](\d{1,2}):(\d{2})(?::(\d{2}))?(?:\s*([+\-−]\d{2}:\d{2}))?$/;
 
+/** Years of a cook: an hour outside them is a slip of the fingers. */
+const EARLIEST_YEAR = 2000;
+const LATEST_YEAR = 2199;
+
 /** The zone's own spelling, or undefined where no zone of the IANA list has this name. */
 export function zoneName(text: string): string | undefined {
   if (!/^[A-Za-z][\w+\-/]{0,63}$/.test(text)) return undefined;
@@ -47,6 +51,8 @@ export const localTime: Form<string> = scalar(
     } catch {
       return reader.report(node, 'file.time-none', { text });
     }
+    if (local.year < EARLIEST_YEAR || local.year > LATEST_YEAR)
+      return reader.report(node, 'file.outside', { text, min: EARLIEST_YEAR, max: LATEST_YEAR });
     if (reader.zone === undefined) return undefined;
     const readings = possibleInstants(local, reader.zone);
     const offset = parts[5]?.replace('−', '-');

@@ -20,7 +20,12 @@ function plainOf(document: CookDocument): Plain {
 
 /** The canonical text of a document: one model, one text. Reading it gives the same document again. */
 export function printCookFile(document: CookDocument): string {
-  const yaml = new Document(plainOf(document), { version: '1.2', schema: 'core' });
+  const yaml = new Document(plainOf(document), {
+    version: '1.2',
+    schema: 'core',
+    // Two pieces may share one list of stages in memory; in the file each has its own.
+    aliasDuplicateObjects: false,
+  });
   spaceOut(yaml.contents as YAMLMap);
   return yaml.toString({ lineWidth: 0, indent: 2, indentSeq: true });
 }

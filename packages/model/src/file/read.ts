@@ -1,4 +1,4 @@
-import { type Document, isMap, LineCounter, type Node, parseAllDocuments, type YAMLError } from 'yaml';
+import { type Document, isMap, LineCounter, type Node, parseAllDocuments, visit, type YAMLError } from 'yaml';
 import type { Cook, Pit, Recipe } from '../nouns.ts';
 import type { Said } from '../said.ts';
 import { cookForm } from './cook.ts';
@@ -20,6 +20,8 @@ export type CookFileReading =
   | { readonly ok: true; readonly document: CookDocument; readonly said: readonly Said[] }
   /** Every problem of the file, in the order of its text. */
   | { readonly ok: false; readonly problems: readonly FileProblem[] };
+
+const KIND = word(['cook', 'recipe', 'pit']);
 
 /** Id of the problem that the text is no YAML at this place. */
 const SYNTAX = 'file.yaml';
@@ -89,16 +91,36 @@ function parse(text: string, reader: Reader): { contents: Node } | undefined {
   const [first, second] = documents;
   if (second)
     reader.report((second.contents as Node | null) ?? second.range?.[0] ?? 0, 'file.many-documents');
-  for (const error of documents.flatMap((document) => document.errors)) reportSyntax(error, reader);
+  for (const error of documents.flatMap((document) => document.errors))
+    reportSyntax(error, documents, reader);
   if (first && first.contents !== null) return { contents: first.contents as Node };
   if (reader.problems.length === 0) reader.report(0, 'file.empty');
   return undefined;
 }
 
 /** One sentence a line: the first thing that is wrong is the one to mend. */
-function reportSyntax({ code, pos }: YAMLError, reader: Reader): void {
-  const line = reader.lineOf(pos[0]);
-  if (!reader.problems.some((problem) => problem.line === line)) reader.report(pos[0], SYNTAX, { code });
+function reportSyntax({ code, pos }: YAMLError, documents: readonly Document[], reader: Reader): void {
+  const offset = openQuote(pos[0], documents) ?? pos[0];
+  const line = reader.lineOf(offset);
+  if (!reader.problems.some((problem) => problem.line === line)) reader.report(offset, SYNTAX, { code });
+}
+
+/** Where the quoted text begins in which an error stands: a quote left open is seen only at its far end. */
+function openQuote(offset: number, documents: readonly Document[]): number | undefined {
+  let start: number | undefined;
+  for (const document of documents)
+    visit(document, {
+      Scalar: (_, { type, range }) => {
+        if (
+          range &&
+          (type === 'QUOTE_DOUBLE' || type === 'QUOTE_SINGLE') &&
+          range[0] <= offset &&
+          offset <= range[1]
+        )
+          start = range[0];
+      },
+    });
+  return start;
 }
 
 function zoneOf(contents: Node | null): string | undefined {
@@ -110,7 +132,7 @@ function readContents(contents: Node | null, reader: Reader): CookDocument | und
   if (!isMap(contents)) return reader.report(contents ?? 0, 'file.not-a-cook');
   const kindNode = contents.get('kind', true) as Node | undefined;
   if (!kindNode) return reader.report(contents, 'file.no-kind');
-  switch (word(['cook', 'recipe', 'pit']).read(kindNode, reader)) {
+  switch (reader.within('kind', () => KIND.read(kindNode, reader))) {
     case 'cook': {
       const cook = cookForm.read(contents, reader);
       return cook && { kind: 'cook', cook };

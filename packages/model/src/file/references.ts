@@ -1,7 +1,6 @@
 /** Pieces are named by letter in the file and by id in memory. */
 import { isMap, isScalar, isSeq, type Node } from 'yaml';
 import type { Formula, Piece } from '../nouns.ts';
-import { nearest } from './nearest.ts';
 import type { Reader } from './reader.ts';
 
 interface WithPieces {
@@ -58,16 +57,11 @@ export function checkReferences(
   reportTwice(valuesOf(pieces, 'id'), 'file.id-twice', reader);
   reportTwice(valuesOf(formulas, 'name'), 'file.name-twice', reader);
   reportTwice(valuesOf(formulas, 'id'), 'file.id-twice', reader);
-  const known = letters.map(({ text }) => text);
+  const known = [...new Set(letters.map(({ text }) => text))];
   for (const node of [...namedLetters(pieces, 'after'), ...namedLetters(formulas, 'for')]) {
     const text = String(node.value);
     if (known.includes(text) || !/^[A-Z]{1,2}$/.test(text)) continue;
-    const near = nearest(text, known);
-    reader.report(node, 'file.no-such-piece', {
-      text,
-      known: known.join(', '),
-      ...(near === undefined ? {} : { nearest: near }),
-    });
+    reader.report(node, 'file.no-such-piece', { text, known: known.join(', ') });
   }
   checkOrder(owner.pieces ?? [], pieces, reader);
 }

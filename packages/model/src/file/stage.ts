@@ -90,7 +90,9 @@ const stage: Form<Stage> = mapped(
 export const stages: Form<readonly Stage[]> = mapped(
   list(stage),
   (all, node, reader) => {
-    const early = all.slice(0, -1).findIndex((each) => each.until.by === 'table');
+    const early = all
+      .slice(0, -1)
+      .findIndex(({ kind, until: end }) => end.by === 'table' && RESTING.includes(kind));
     if (early >= 0) reader.report(node, 'file.table-not-last', { number: early + 1 });
     return all;
   },

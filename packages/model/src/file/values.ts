@@ -67,9 +67,10 @@ export function word<W extends string>(words: readonly W[]): Form<W> {
       const found = words.find((known) => known === text);
       if (found !== undefined) return found;
       const near = nearest(text, words);
+      const alike = words.filter((known) => text.length > 2 && known.includes(text.toLowerCase()));
       return reader.report(node, 'file.unknown-word', {
         text,
-        words: words.join(', '),
+        words: (alike.length > 0 ? alike : words).join(', '),
         ...(near === undefined ? {} : { nearest: near }),
       });
     },

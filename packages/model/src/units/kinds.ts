@@ -199,6 +199,13 @@ function plainUnit(text: string): string {
     .replace(/\s/g, '');
 }
 
+const BY_SYMBOL: ReadonlyMap<Kind, ReadonlyMap<string, UnitDefinition>> = new Map(
+  (Object.keys(UNITS) as Kind[]).map((kind) => [
+    kind,
+    new Map(UNITS[kind].map((unit): [string, UnitDefinition] => [unit.symbol, unit])),
+  ]),
+);
+
 const BY_SPELLING: ReadonlyMap<Kind, ReadonlyMap<string, UnitDefinition>> = new Map(
   (Object.keys(UNITS) as Kind[]).map((kind) => [
     kind,
@@ -211,6 +218,8 @@ const BY_SPELLING: ReadonlyMap<Kind, ReadonlyMap<string, UnitDefinition>> = new 
  * A blank may stand inside a quotient or where the symbol has one: `W/m K` and `fl oz`, but never `k g` or `m in`.
  */
 export function findUnit(kind: Kind, text: string): UnitDefinition | undefined {
+  const exact = BY_SYMBOL.get(kind)!.get(text);
+  if (exact) return exact;
   const unit = BY_SPELLING.get(kind)!.get(plainUnit(text));
   if (!unit) return undefined;
   return /\s/.test(text.trim()) && !/[/\s·]/.test(unit.symbol) ? undefined : unit;

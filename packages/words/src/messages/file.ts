@@ -84,7 +84,7 @@ const SYNTAX: Readonly<Record<string, string>> = {
     'something is not closed or not parted here: a quote, a bracket, a comma, or the blank after a colon',
   MULTILINE_IMPLICIT_KEY: 'this line has no colon of its own; write “key: value”',
   BLOCK_AS_IMPLICIT_KEY:
-    'two things stand in one line; a value with a colon and a blank in it goes into quotes',
+    'a value runs on into another “key: value”; mend the indent of the line below, or put a value with a colon in it into quotes',
   BAD_SCALAR_START: 'a value cannot begin with this sign; put it into quotes',
   BAD_DQ_ESCAPE: 'a backslash in double quotes begins a sign that YAML does not know; use single quotes',
   UNEXPECTED_TOKEN:
@@ -116,6 +116,8 @@ const cookFileMessages = {
   'file.missing-key': (p: { key: string }) => `“${p.key}” is missing in this part.`,
   'file.no-value': (p: { key: string }) => `“${p.key}” has no value; give one or leave the line out.`,
   'file.no-item': () => 'This item of the list is empty; fill it or take the hyphen away.',
+  'file.version': (p: { text: string }) =>
+    `version: “${p.text}” is no form this program reads; it reads 1. A newer file wants a newer program.`,
   'file.no-kind': () => '“kind” is missing; write “kind: cook”, “kind: recipe” or “kind: pit”.',
   'file.not-a-cook': () =>
     'This is no cook file; it begins with “kind: cook” and “version: 1”, each on its own line.',
