@@ -77,9 +77,9 @@ function readCompound<K extends Kind>(
   parts: { number: string; unit: string }[],
 ): Reading<K> {
   const units = parts.map((part) => part.unit);
-  const known = COMPOUNDS.some((compound) => compound.join(' ') === units.join(' '));
-  if (!known || !units.every((unit) => findUnit(kind, unit)))
-    return problem('quantity.compound', { text, kind });
+  const stranger = units.find((unit) => !findUnit(kind, unit));
+  if (stranger !== undefined) return quantityOf(kind, 1, stranger);
+  if (!isCompound(units.join(' '))) return problem('quantity.compound', { text, kind });
   let total = 0;
   for (const [index, part] of parts.entries()) {
     const value = numberOf(kind, part.number);
