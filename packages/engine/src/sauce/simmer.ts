@@ -36,6 +36,8 @@ export interface SimmerSetup {
   readonly startC: number;
   /** Multiplies the still-air law: its doubt, or wind (1.3–2 outdoors). */
   readonly surfaceFactor?: number;
+  /** Where to stop [g of water off]; missing: at the end of the table. */
+  readonly waterOffG?: number;
 }
 
 export interface SimmerPoint {
@@ -133,6 +135,26 @@ interface Step {
   readonly limitedBy: SimmerPoint['limitedBy'];
 }
 
+/** Zero of a falling function whose value at `high` is known and negative: false position, the stale end halved (Illinois). */
+function zeroOf(f: (x: number) => number, low: number, high: number, fHigh: number): number {
+  let [a, fa] = [low, f(low)];
+  let [b, fb] = [high, fHigh];
+  if (fa <= 0) return a;
+  for (let i = 0; i < 60; i++) {
+    const x = (a * fb - b * fa) / (fb - fa);
+    const fx = f(x);
+    if (Math.abs(fx) < 0.01 || b - a < 1e-6) return x;
+    if (fx > 0) {
+      [a, fa] = [x, fx];
+      fb /= 2;
+    } else {
+      [b, fb] = [x, fx];
+      fa /= 2;
+    }
+  }
+  return (a + b) / 2;
+}
+
 /** One step under a told power, implicit in the temperature: the heat left over falls steadily as it rises. */
 function powerStep(setup: SimmerSetup, node: Node, sauceC: number, netW: number, dtS: number): Step {
   const capacity = node.heatCapacity / dtS;
@@ -144,14 +166,7 @@ function powerStep(setup: SimmerSetup, node: Node, sauceC: number, netW: number,
     const extra = (boil / latentHeatJkg(node.boilingC)) * LID_SHARE[setup.lid];
     return { sauceC: node.boilingC, rateKgS: open + extra, limitedBy: 'energy' };
   }
-  let low = Math.min(sauceC, setup.kitchen.airC);
-  let high = node.boilingC;
-  for (let i = 0; i < 40 && high - low > 1e-4; i++) {
-    const middle = (low + high) / 2;
-    if (surplus(middle) > 0) low = middle;
-    else high = middle;
-  }
-  const t = (low + high) / 2;
+  const t = zeroOf(surplus, Math.min(sauceC, setup.kitchen.airC), node.boilingC, boil);
   return { sauceC: t, rateKgS: surfaceRate(setup, node, t), limitedBy: 'surface' };
 }
 
@@ -170,40 +185,42 @@ export interface SimmerCurve {
   readonly points: readonly SimmerPoint[];
   /** Until the water was off [s]; ∞ where it never is. */
   readonly totalS: number;
-  /** Until it first came within a kelvin of where it stays [s]. */
+  /** Until it came within 3 K of the hottest it gets [s]. */
   readonly heatingS: number;
 }
 
-/** The whole simmer from `startC` until the table's water is off, in steps of at most 20 s. */
+const SETTLED_K = 3;
+
+/** The whole simmer from `startC` until the water is off, in steps of at most 20 s. */
 export function simmerCurve(table: SimmerTable, setup: SimmerSetup): SimmerCurve {
-  const points: SimmerPoint[] = [];
-  let sauceC = setup.startC;
+  const goalG = setup.waterOffG ?? table.waterOffG;
   let offG = 0;
   let timeS = 0;
-  let heatingS = Infinity;
-  const push = (now: Step): void => {
-    points.push({ timeS, waterOffG: offG, massG: table.at(offG).massG, ...now });
-  };
-  push({ sauceC, rateKgS: 0, limitedBy: 'surface' });
+  let sauceC = setup.startC;
+  const points: SimmerPoint[] = [
+    { timeS, sauceC, waterOffG: 0, massG: table.at(0).massG, rateKgS: 0, limitedBy: 'surface' },
+  ];
+  let totalS = Infinity;
   while (timeS < LONGEST_S) {
-    const node = table.at(offG);
-    const now = step(setup, node, sauceC, LONGEST_STEP_S);
-    const topC = setup.heating.by === 'held' ? node.boilingC - setup.heating.belowBoilK : node.boilingC;
-    if (heatingS === Infinity && now.sauceC > topC - 1) heatingS = timeS;
+    const now = step(setup, table.at(offG), sauceC, LONGEST_STEP_S);
     const gainG = now.rateKgS * 1000 * LONGEST_STEP_S;
-    const isLast = table.waterOffG > 0 ? offG + gainG >= table.waterOffG : heatingS < Infinity;
-    const share = isLast && gainG > 0 && table.waterOffG > 0 ? (table.waterOffG - offG) / gainG : 1;
+    const isSettled = now.sauceC - sauceC < 0.01;
+    const isLast = goalG > 0 ? offG + gainG >= goalG : isSettled;
+    const share = isLast && goalG > 0 ? (goalG - offG) / gainG : 1;
     timeS += LONGEST_STEP_S * share;
-    offG = isLast && table.waterOffG > 0 ? table.waterOffG : offG + gainG;
+    offG += gainG * share;
     sauceC = now.sauceC;
-    push(now);
-    if (isLast) return { points, totalS: timeS, heatingS };
-    // Settled and next to nothing leaves: it would take a day.
-    if (heatingS < Infinity && now.rateKgS * LONGEST_S * 1000 < table.waterOffG - offG) break;
-    if (setup.heating.by === 'power' && timeS > 3600 && now.rateKgS * LONGEST_S * 1000 < table.waterOffG)
+    points.push({ timeS, waterOffG: offG, massG: table.at(offG).massG, ...now });
+    if (isLast) {
+      totalS = timeS;
       break;
+    }
+    // Nothing gets warmer and at this rate it would take longer than anyone stays.
+    if (isSettled && now.rateKgS * 1000 * (LONGEST_S - timeS) < goalG - offG) break;
   }
-  return { points, totalS: Infinity, heatingS };
+  const hottestC = points.reduce((most, point) => Math.max(most, point.sauceC), -Infinity);
+  const heatingS = points.find((point) => point.sauceC >= hottestC - SETTLED_K)!.timeS;
+  return { points, totalS, heatingS };
 }
 
 /** Depth of the sauce over the pan's height; over two thirds there is no room for foam (judgement). */

@@ -26,7 +26,8 @@ const BY_ID: Readonly<Record<string, number>> = {
   chipotle_in_adobo: 0.8,
   jam_generic: 0.6,
   jam_apricot: 0.6,
-  tamarind: 2,
+  // By its fibre and pectin against tomato paste (5.1 against 4.1 g).
+  tamarind: 4,
   prune: 2,
   raisin: 2,
   date: 2,
