@@ -48,7 +48,9 @@ function solve(a: number[][], b: number[]): number[] {
   const m = a.map((row, i) => [...row, b[i]!]);
   const n = b.length;
   for (let i = 0; i < n; i++) {
-    const pivot = m.slice(i).reduce((best, row, k) => (Math.abs(row[i]!) > Math.abs(m[best]![i]!) ? i + k : best), i);
+    const pivot = m
+      .slice(i)
+      .reduce((best, row, k) => (Math.abs(row[i]!) > Math.abs(m[best]![i]!) ? i + k : best), i);
     [m[i], m[pivot]] = [m[pivot]!, m[i]!];
     for (let k = i + 1; k < n; k++) {
       const f = m[k]![i]! / m[i]![i]!;

@@ -16,12 +16,23 @@ export interface MeasuredCook {
   readonly massKg: number | undefined;
   readonly startC: number | undefined;
   readonly hasWaterPan: boolean;
-  readonly wrap: { readonly kind: 'foil' | 'paper'; readonly hours?: number; readonly coreC?: number } | undefined;
+  readonly wrap:
+    | { readonly kind: 'foil' | 'paper'; readonly hours?: number; readonly coreC?: number }
+    | undefined;
   readonly cores: readonly CoreReading[];
 }
 
 /** Events whose core temperature belongs to the time on the pit. */
-const ON_THE_PIT = new Set(['reading', 'off', 'tender', 'wrap_foil', 'wrap_paper', 'wrap_unknown', 'stall_start', 'stall_end']);
+const ON_THE_PIT = new Set([
+  'reading',
+  'off',
+  'tender',
+  'wrap_foil',
+  'wrap_paper',
+  'wrap_unknown',
+  'stall_start',
+  'stall_end',
+]);
 const WRAPS: Readonly<Record<string, 'foil' | 'paper'>> = {
   wrap_foil: 'foil',
   wrap_paper: 'paper',
@@ -76,7 +87,9 @@ function cookOf(id: string, rows: readonly Record<string, string>[]): MeasuredCo
   const first = rows[0]!;
   const reading = COOKS[id]!;
   const timed = rows
-    .filter((row) => ON_THE_PIT.has(row.event!) && row.elapsed_h && row.core_temp_C && Number(row.elapsed_h) > 0)
+    .filter(
+      (row) => ON_THE_PIT.has(row.event!) && row.elapsed_h && row.core_temp_C && Number(row.elapsed_h) > 0,
+    )
     .map((row) => ({ hours: Number(row.elapsed_h), coreC: Number(row.core_temp_C) }))
     .sort((a, b) => a.hours - b.hours);
   const wrapped = rows.find((row) => WRAPS[row.event!] && (row.elapsed_h || row.core_temp_C));
@@ -103,7 +116,9 @@ export function hoursTo(cook: MeasuredCook, coreC: number): number | undefined {
     if (after.coreC - coreC < 0.6) return after.hours;
     const before = cook.cores[i - 1];
     if (!before) return undefined;
-    return before.hours + ((after.hours - before.hours) * (coreC - before.coreC)) / (after.coreC - before.coreC);
+    return (
+      before.hours + ((after.hours - before.hours) * (coreC - before.coreC)) / (after.coreC - before.coreC)
+    );
   }
   return undefined;
 }

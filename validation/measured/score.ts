@@ -20,17 +20,23 @@ export interface Scored {
   readonly byRegression: number;
 }
 
-export type Target = { readonly name: string; readonly observe: (cook: MeasuredCook) => { reachC: number; hours: number } | undefined };
+export type Target = {
+  readonly name: string;
+  readonly observe: (cook: MeasuredCook) => { reachC: number; hours: number } | undefined;
+};
 
 export const TARGETS: readonly Target[] = [
   { name: 'to 71 °C', observe: (cook) => passing(cook, 71) },
   { name: 'to 85 °C', observe: (cook) => passing(cook, 85) },
-  { name: 'last reading', observe: (cook) => {
-    const last = cook.cores.at(-1)!;
-    // A reading after the meat had already been hotter is a fall, not an arrival.
-    const isRise = cook.cores.every((core) => core === last || core.coreC < last.coreC);
-    return isRise ? { reachC: last.coreC, hours: last.hours } : undefined;
-  } },
+  {
+    name: 'last reading',
+    observe: (cook) => {
+      const last = cook.cores.at(-1)!;
+      // A reading after the meat had already been hotter is a fall, not an arrival.
+      const isRise = cook.cores.every((core) => core === last || core.coreC < last.coreC);
+      return isRise ? { reachC: last.coreC, hours: last.hours } : undefined;
+    },
+  },
 ];
 
 function passing(cook: MeasuredCook, reachC: number) {
@@ -96,9 +102,11 @@ export function summarise(scored: readonly Scored[]): Summary {
     count: scored.length,
     medianError: error((s) => s.foreseen.middle),
     bias: median(scored.map((s) => s.foreseen.middle / s.hours - 1)),
-    meanAbsLn: arrived.reduce((sum, s) => sum + Math.abs(Math.log(s.foreseen.middle / s.hours)), 0) / arrived.length,
+    meanAbsLn:
+      arrived.reduce((sum, s) => sum + Math.abs(Math.log(s.foreseen.middle / s.hours)), 0) / arrived.length,
     neverMedians: scored.length - arrived.length,
-    covered80: scored.filter((s) => s.hours >= s.foreseen.low && s.hours <= s.foreseen.high).length / scored.length,
+    covered80:
+      scored.filter((s) => s.hours >= s.foreseen.low && s.hours <= s.foreseen.high).length / scored.length,
     bandRatio: median(scored.map((s) => s.foreseen.high / s.foreseen.low)),
     byKilogramError: error((s) => s.byKilogram),
     byRegressionError: error((s) => s.byRegression),
