@@ -58,8 +58,10 @@ function cells(text: string): string[][] {
       else if (c === '"') isQuoted = false;
       else cell += c;
     } else if (c === '"') isQuoted = true;
-    else if (c === ',') row.push(cell), (cell = '');
-    else if (c === '\n') {
+    else if (c === ',') {
+      row.push(cell);
+      cell = '';
+    } else if (c === '\n') {
       row.push(cell.replace(/\r$/, ''));
       cell = '';
       if (row.length > 1) rows.push(row);
