@@ -3,19 +3,6 @@
  * refuses a name that is built.
  */
 const TABLES: Readonly<Record<string, readonly string[]>> = {
-  heat: [
-    'natural-convection',
-    'forced-convection',
-    'radiation-exchange',
-    'wall-transmittance',
-    'wet-surface',
-    'step-response',
-    'conduction-eigenvalue',
-    'transient-conduction',
-    'conduction-time',
-    'semi-infinite-conduction',
-    'equivalent-dimensionality',
-  ],
   meat: ['piece'],
   tender: [
     'tenderness-dose',

@@ -1,8 +1,11 @@
 import { airCalcs } from '../air/calcs.ts';
 import { foodCalcs } from '../food/calcs.ts';
+import { heatCalcs } from '../heat/calcs.ts';
 import { sauceCalcs } from '../sauce/calcs.ts';
 import { convertCalc } from './convert.ts';
 import type { CalcSpec } from './spec.ts';
 
-/** Every figure that can be asked for, room by room. */
-export const calcs: readonly CalcSpec[] = [convertCalc, ...airCalcs, ...foodCalcs, ...sauceCalcs];
+/** Every figure that can be asked for, room by room: a room's list is one line here. */
+const ROOMS: readonly (readonly CalcSpec[])[] = [[convertCalc], airCalcs, foodCalcs, heatCalcs, sauceCalcs];
+
+export const calcs: readonly CalcSpec[] = ROOMS.flat();
