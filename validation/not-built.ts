@@ -40,21 +40,6 @@ const TABLES: Readonly<Record<string, readonly string[]>> = {
     'probe-reading',
     'thermocouple-tolerance',
   ],
-  safety: [
-    'allergens',
-    'lethality-hold',
-    'hold-verdict',
-    'cook-minimum',
-    'roast-oven-temperature',
-    'log-reduction',
-    'z-value',
-    'microbial-growth',
-    'cooling-verdict',
-    'come-up-verdict',
-    'keeping-verdict',
-    'thaw-time',
-    'acidity-class',
-  ],
 };
 
 export const NOT_BUILT: ReadonlySet<string> = new Set(Object.values(TABLES).flat());

@@ -1,11 +1,20 @@
 import { airCalcs } from '../air/calcs.ts';
 import { foodCalcs } from '../food/calcs.ts';
 import { heatCalcs } from '../heat/calcs.ts';
+import { safetyCalcs } from '../safety/calcs.ts';
 import { sauceCalcs } from '../sauce/calcs.ts';
 import { convertCalc } from './convert.ts';
 import type { CalcSpec } from './spec.ts';
 
 /** Every figure that can be asked for, room by room: a room's list is one line here. */
-const ROOMS: readonly (readonly CalcSpec[])[] = [[convertCalc], airCalcs, foodCalcs, heatCalcs, sauceCalcs];
+// biome-ignore format: a room a line
+const ROOMS: readonly (readonly CalcSpec[])[] = [
+  [convertCalc],
+  airCalcs,
+  foodCalcs,
+  heatCalcs,
+  sauceCalcs,
+  safetyCalcs,
+];
 
 export const calcs: readonly CalcSpec[] = ROOMS.flat();

@@ -103,6 +103,8 @@ export const calcMessages = messages({
     `${p.input}: ${celsius(p.dryBulb)} lies above boiling at ${kilopascal(p.pressure)}, where relative humidity means nothing, ask for the humidity ratio`,
   'calc.air-no-dew-point': (p: OfInput) =>
     `${p.input}: air so dry has no dew point above -100 °C, give some vapour`,
+  'calc.below-first-printed': (p: OfInput & { rule: string; first: Quantity }) =>
+    `${p.input}: ${p.rule} prints no time below ${celsius(p.first)}, give that or more`,
   'calc.fractions-do-not-add': (p: OfInput & { sum: number }) =>
     `${allOf(p.input)}: these add to ${Number(p.sum.toPrecision(6))}, let them add to 0.97..1.03`,
 });

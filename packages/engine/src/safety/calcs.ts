@@ -1,0 +1,6 @@
+import type { CalcSpec } from '../calc/spec.ts';
+import { growthCalcs } from './calcs/growth.ts';
+import { keepingCalcs } from './calcs/keeping.ts';
+import { lethalityCalcs } from './calcs/lethality.ts';
+
+export const safetyCalcs: readonly CalcSpec[] = [...lethalityCalcs, ...growthCalcs, ...keepingCalcs];
