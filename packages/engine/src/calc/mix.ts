@@ -1,20 +1,8 @@
 import { parseQuantity } from '@pitwright/model';
-import { ingredientById } from '../food/data/ingredients.ts';
+import { gramsOfVolume, ingredientOf } from '../food/catalogueInput.ts';
 import { itemsIn } from './given.ts';
 import { refuse } from './problem.ts';
 import type { MixLine } from './spec.ts';
-
-/** The catalogue row of this key. @throws CalcProblem: an unknown ingredient is never guessed */
-export function ingredientOf(input: string, id: string) {
-  return ingredientById(id) ?? refuse('calc.unknown-ingredient', { input, text: id });
-}
-
-/** Grams of this catalogue row in a volume. @throws CalcProblem where its density is not known */
-export function gramsOfVolume(input: string, id: string, volumeM3: number): number {
-  const density = ingredientOf(input, id).densityGPerMl;
-  if (!(density > 0)) refuse('calc.no-density', { input, text: id });
-  return volumeM3 * 1e6 * density;
-}
 
 /**
  * A mix written as `ketchup 480 g | vinegar_cider_5 0.5 cup`: keys of the catalogue with a mass, or a volume turned

@@ -1,8 +1,8 @@
 import { quantityInput, wordInput } from '../calc/describe.ts';
 import { exactlyOne, numberOf, textOf } from '../calc/given.ts';
-import { gramsOfVolume, ingredientOf } from '../calc/mix.ts';
 import { refuse } from '../calc/problem.ts';
 import type { CalcSpec } from '../calc/spec.ts';
+import { gramsOfVolume, ingredientOf } from './catalogueInput.ts';
 import {
   ACROSS_FIBRES,
   COMPONENTS,

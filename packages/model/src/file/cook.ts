@@ -53,20 +53,20 @@ export const demoField = <T>(): Field<boolean, T> => derived('demo', yesNo, () =
 const HALF_AN_HOUR: Quantity<'time'> = { kind: 'time', si: 1800, writtenIn: 'min' };
 
 const table: Form<Table> = mapped(
-  record<{ at: string; window: Quantity<'time'> }>({
+  record<{ at: string; lasts: Quantity<'time'> }>({
     at: required('at', localTime),
-    window: byDefault('window', measure('time', { min: 0, max: 12, unit: 'h' }), HALF_AN_HOUR),
+    lasts: byDefault('window', measure('time', { min: 0, max: 12, unit: 'h' }), HALF_AN_HOUR),
   }),
-  ({ at, window }) => {
-    if (at === undefined || window === undefined) return undefined;
+  ({ at, lasts }) => {
+    if (at === undefined || lasts === undefined) return undefined;
     return {
       at,
       until: Temporal.Instant.from(at)
-        .add({ seconds: Math.round(window.si) })
+        .add({ seconds: Math.round(lasts.si) })
         .toString(),
     };
   },
-  ({ at, until }) => ({ at, window: secondsBetween(at, until) }),
+  ({ at, until }) => ({ at, lasts: secondsBetween(at, until) }),
 );
 
 function secondsBetween(from: string, to: string): Quantity<'time'> {

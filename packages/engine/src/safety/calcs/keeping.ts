@@ -1,9 +1,9 @@
 import { RULES, type RulesProfile } from '@pitwright/model';
 import { quantityInput, wordInput } from '../../calc/describe.ts';
 import { exactlyOne, maybeMix, maybeNumber, numberOf, textOf } from '../../calc/given.ts';
-import { ingredientOf } from '../../calc/mix.ts';
 import { refuse } from '../../calc/problem.ts';
 import type { CalcSpec } from '../../calc/spec.ts';
+import { ingredientOf } from '../../food/catalogueInput.ts';
 import { acidityClass } from '../acidity.ts';
 import { ALLERGEN_LAWS, type AllergenLaw, allergensOf } from '../allergens.ts';
 import { hotHoldVerdict, leftoversVerdict, outVerdict, reheatVerdict } from '../keeping.ts';

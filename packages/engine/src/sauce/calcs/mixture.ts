@@ -1,9 +1,9 @@
 import { standardPressurePa } from '../../air/atmosphere.ts';
 import { quantityInput } from '../../calc/describe.ts';
 import { maybeMix, maybeNumber, numberOf, textOf } from '../../calc/given.ts';
-import { gramsOfVolume, ingredientOf } from '../../calc/mix.ts';
 import { refuse } from '../../calc/problem.ts';
 import type { CalcInputs, CalcSpec, MixLine } from '../../calc/spec.ts';
+import { gramsOfVolume, ingredientOf } from '../../food/catalogueInput.ts';
 import { batchPh, titratableAcidity } from '../acidity.ts';
 import { baseSwap } from '../baseSwap.ts';
 import { type Batch, type BatchLine, batchMassG, batchOf, saltG, sugarsG } from '../batch.ts';
