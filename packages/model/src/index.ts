@@ -10,6 +10,7 @@ export {
   type Path,
   type Subject,
 } from './history/entry.ts';
+export { foundingEntry } from './history/founding.ts';
 export {
   emptyHistory,
   extendHistory,

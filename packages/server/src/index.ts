@@ -1,1 +1,3 @@
-export {};
+export { defaultDataDir } from './data-folder.ts';
+export { Refusal } from './refusal.ts';
+export { DEFAULT_PORT, type RunningServer, type ServerOptions, startServer } from './server.ts';

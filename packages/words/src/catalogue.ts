@@ -4,6 +4,7 @@ import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
 import { sauceMessages } from './messages/sauce.ts';
+import { serverMessages } from './messages/server.ts';
 import { storeMessages } from './messages/store.ts';
 import { taskMessages } from './messages/tasks.ts';
 import { webMessages } from './messages/web.ts';
@@ -15,6 +16,7 @@ export const SUBJECTS: readonly Messages[] = [
   fileMessages,
   planMessages,
   sauceMessages,
+  serverMessages,
   storeMessages,
   taskMessages,
   webMessages,

@@ -1,6 +1,7 @@
 // SPEC.md of this folder, H1 to H17. Evidence: conformity.
 import { describe, expect, test } from 'vitest';
 import type { Entry, Subject } from './entry.ts';
+import { foundingEntry } from './founding.ts';
 import { reduce } from './history.ts';
 import { MemoryDevice } from './memory-device.testing.ts';
 import {
@@ -152,6 +153,28 @@ describe('documents', () => {
       'rack',
       'legs',
     ]);
+  });
+});
+
+describe('what was laid down', () => {
+  const at = '2027-09-01T00:00:00.000Z';
+
+  test('[H2] the same document laid down on two devices is one entry, and edits of both hold', () => {
+    const { deck, galley } = { deck: new MemoryDevice('deck'), galley: new MemoryDevice('galley') };
+    for (const device of [deck, galley]) device.receive([foundingEntry(cook, dinner, at)]);
+    deck.write(setEntry(cook, [{ path: ['name'], value: 'Supper' }]));
+    exchange(deck, galley);
+    expect(galley.entries).toHaveLength(2);
+    expect(documentOn(galley).name).toBe('Supper');
+  });
+
+  test('[H5] a newer edition of it does not wipe what was edited on the older one', () => {
+    const { deck } = { deck: new MemoryDevice('deck') };
+    deck.receive([foundingEntry(cook, dinner, at)]);
+    deck.write(setEntry(cook, [{ path: ['name'], value: 'Supper' }]));
+    deck.receive([foundingEntry(cook, { ...dinner, guests: { adults: 20, children: 0 } }, at)]);
+    expect(documentOn(deck)).toMatchObject({ name: 'Supper' });
+    expect(deck.history.state.cooks.size).toBe(1);
   });
 });
 
