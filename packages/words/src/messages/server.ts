@@ -17,6 +17,7 @@ export const serverMessages = messages({
     'The server failed on this request. What was kept before is kept; its log says more.',
   'server.port-taken': (p: { readonly port: number }) =>
     `Port ${p.port} is taken by another program. Choose another one: PORT=${p.port + 1} npm start, or --port.`,
+  'server.no-port': (p: { readonly port: string }) => `${p.port} is no port: a whole number up to 65535.`,
   'server.already-running': (p: { readonly url: string }) => `Pitwright is already running at ${p.url}`,
   'server.running': (p: { readonly url: string; readonly folder: string }) =>
     `Pitwright is at ${p.url}\nEverything is kept in ${p.folder}. Ctrl+C stops it.`,
