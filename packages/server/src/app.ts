@@ -39,9 +39,6 @@ export async function buildApp({ store, isOwnHost, webDir, version }: AppOptions
   // A form of another site may send plain text without being asked first: JSON alone is understood.
   app.removeContentTypeParser('text/plain');
   answerInOneShape(app, BODY_MAX_BYTES);
-  app.setNotFoundHandler(() => {
-    throw new Refusal(404, { id: webDir ? 'server.nothing-here' : 'server.not-built' });
-  });
   guardHostAndOrigin(app, isOwnHost);
   await app.register(helmet, {
     contentSecurityPolicy: { useDefaults: false, directives: CONTENT_POLICY },
@@ -65,6 +62,11 @@ export async function buildApp({ store, isOwnHost, webDir, version }: AppOptions
   await app.register(liveRoute(store));
   await app.register(aboutRoutes(store, version));
   if (webDir) await serveWebApp(app, webDir);
+  else
+    app.setNotFoundHandler((request) => {
+      const isPage = !request.url.startsWith('/api/');
+      throw new Refusal(404, { id: isPage ? 'server.not-built' : 'server.nothing-here' });
+    });
   await app.ready();
   return app;
 }
