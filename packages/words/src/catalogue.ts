@@ -1,4 +1,5 @@
 import { calcMessages } from './messages/calc.ts';
+import { dayMessages } from './messages/day.ts';
 import { drawMessages } from './messages/draw.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
@@ -12,6 +13,7 @@ import { webMessages } from './messages/web.ts';
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
 export const SUBJECTS: readonly Messages[] = [
   calcMessages,
+  dayMessages,
   drawMessages,
   fileMessages,
   planMessages,

@@ -1,9 +1,13 @@
 /** Below this many members a share is not known finer than 5 in 100 (binomial sd at 200 members, p = 0.9: 2 %). */
 const FINE_FROM_MEMBERS = 1000;
 
+/** Shares summed member by member may pass 1 by a rounding. */
+const ROUNDING = 1e-9;
+
 /** Percent points that `members` can carry: fives below a thousand, ones above. */
 function rounded(share: number, members: number): number {
-  if (!(share >= 0 && share <= 1)) throw new RangeError(`a chance must be in [0, 1], got ${share}`);
+  if (!(share >= -ROUNDING && share <= 1 + ROUNDING))
+    throw new RangeError(`a chance must be in [0, 1], got ${share}`);
   const step = members < FINE_FROM_MEMBERS ? 5 : 1;
   return Math.round((share * 100) / step) * step;
 }

@@ -1,9 +1,163 @@
-import type { Bite } from '@pitwright/model';
-import { biteName } from '../names/words.ts';
+import type { Bite, Quantity, RulesProfile, StageKind } from '@pitwright/model';
+import { capital, count } from '../figures/number.ts';
+import { biteName, rulesName, stageName } from '../names/words.ts';
 import { messages } from './message.ts';
 
-/** What the plan of a cook says beyond what the rooms themselves say. */
+/** What `plan` says of a cook beyond what the rooms themselves say. Times are UTC instants, shares 0 to 1. */
 export const planMessages = messages({
-  'plan.bite-unlikely': (p: { letter: string; bite: string }) =>
-    `${p.letter} seldom gets to ${biteName(p.bite as Bite)} by the table.`,
+  'plan.title': (p: { name: string; at: string; until: string }, print) =>
+    `${p.name}. ${print.date(p.at)}, table ${print.clockRange(p.at, p.until)}`,
+  'plan.guests': (p: { adults: number; children: number }) => {
+    const adults = `${p.adults} ${p.adults === 1 ? 'adult' : 'adults'}`;
+    return p.children === 0
+      ? `For ${adults}.`
+      : `For ${adults} and ${p.children} ${p.children === 1 ? 'child' : 'children'}.`;
+  },
+  'plan.demo': () => 'A demo: everything in it is invented.',
+
+  'plan.chance': (
+    p: { share: number; members: number; pieces: number; letter: string; until: string },
+    print,
+  ) => {
+    const who =
+      p.pieces === 1 ? `${p.letter} is` : p.pieces === 2 ? 'both are' : `all ${count(p.pieces)} are`;
+    return `${capital(print.chance(p.share, p.members))} that ${who} ready by ${print.clock(p.until)}.`;
+  },
+  'plan.chance-short': (p: { share: number; asked: number; members: number }, print) =>
+    `You asked for ${print.chance(p.asked, p.members)}; nothing on this pit gets there as the file stands.`,
+  'plan.chance-short-ways': (p: { asked: number; members: number }, print) =>
+    `You asked for ${print.chance(p.asked, p.members)}; what would reach it stands under "What would".`,
+  'plan.tightest': (p: { letter: string; name: string; share: number; members: number }, print) =>
+    `Tightest is ${p.letter}, ${p.name}: ${print.chance(p.share, p.members)} alone.`,
+  'plan.first-job': (p: { at: string; job: string }, print) =>
+    `First job ${print.weekday(p.at)} ${print.clock(p.at)}: ${p.job}`,
+  'plan.first-meat': (p: { letter: string; name: string; at: string }, print) =>
+    `First meat on ${print.weekday(p.at)} ${print.clock(p.at)}: ${p.letter}, ${p.name}.`,
+  'plan.watch': (p: { from: string; to: string; reach: number; asleep: number }, print) => {
+    const from = `${print.weekday(p.from)} ${print.clock(p.from)}`;
+    const to = `${print.weekday(p.to)} ${print.clock(p.to)}`;
+    const nights =
+      p.asleep > 0
+        ? ` That costs ${print.durationS(p.asleep)} of sleep.`
+        : ' None of that falls into sleeping hours.';
+    return `The fire burns ${from} to ${to}; somebody looks at it every ${print.durationS(p.reach)} at the latest.${nights}`;
+  },
+  'plan.rules': (p: { rules: string }) =>
+    `Rules: ${rulesName(p.rules as RulesProfile)} (rules: ${p.rules}). To change: rules: home-us, cater-us or uk in the file.`,
+  'plan.rules-untold': (p: { rules: string }) =>
+    `Rules: ${rulesName(p.rules as RulesProfile)}, because the file names none. To choose: rules: home-us, cater-us or uk in the file.`,
+  'plan.informs': () =>
+    'Pitwright informs and certifies nothing. The label, the local code and the licensed professional come first.',
+  'plan.ranges': (p: { members: number; seed: number }, print) =>
+    `Ranges hold 8 times in 10, over ${print.number(p.members)} tries of this cook (seed ${p.seed}). A single clock time is what to aim at.`,
+  'plan.not-used': () => 'Asked and not used yet:',
+
+  'plan.section.fit': () => 'What does not fit',
+  'plan.section.reach': () => 'What would',
+  'plan.section.pieces': () => 'The pieces',
+  'plan.section.together': () => 'Brought together',
+  'plan.section.night': () => 'Other ways, and what they cost',
+  'plan.section.formulas': () => 'Sauce, rub, spritz',
+  'plan.section.cautions': () => 'Cautions for the whole cook',
+  'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
+
+  'plan.piece.each': (p: { mass: Quantity }, print) => `${print.quantity(p.mass)} each`,
+  'plan.piece.bone-in': () => 'bone in',
+  'plan.piece.place': (p: { place: string }) =>
+    p.place === 'hot' ? 'hot end' : p.place === 'cool' ? 'cool end' : 'middle of the grate',
+  'plan.piece.on': () => 'on',
+  'plan.piece.on-pinned': () => 'on, set by hand',
+  'plan.piece.latest': (p: { at: string }, print) => `can go on until ${print.clock(p.at)}`,
+  'plan.piece.bite': (p: { bite: string; from: string; to: string; middle: string }, print) =>
+    `${biteName(p.bite as Bite)} ${print.clockRange(p.from, p.to)}, half of the tries by ${print.aboutClock(p.middle)}`,
+  'plan.piece.bite-open': (p: { bite: string; from: string; middle: string }, print) =>
+    `${biteName(p.bite as Bite)} from ${print.aboutClock(p.from)}, half of the tries by ${print.aboutClock(p.middle)}; the late end is open`,
+  'plan.piece.bite-late': (p: { bite: string; from: string }, print) =>
+    `${biteName(p.bite as Bite)} from ${print.aboutClock(p.from)} at the soonest; fewer than half of the tries get there`,
+  'plan.piece.bite-never': (p: { bite: string }) => `no try gets to ${biteName(p.bite as Bite)}`,
+  'plan.piece.wait': (p: { low: number; high: number }, print) =>
+    `then waits ${print.durationRangeS(p.low, p.high)} for the table`,
+  'plan.piece.alone': (p: { share: number; members: number }, print) =>
+    `${print.chance(p.share, p.members)} on time alone`,
+  'plan.piece.miss-late': (p: { share: number; members: number }, print) =>
+    `late ${print.timesIn(p.share, p.members)}`,
+  'plan.piece.miss-held-too-long': (p: { share: number; members: number }, print) =>
+    `held too long ${print.timesIn(p.share, p.members)}`,
+  'plan.piece.miss-too-soft': (p: { share: number; members: number }, print) =>
+    `too soft ${print.timesIn(p.share, p.members)}`,
+  'plan.piece.miss-never': (p: { share: number; members: number }, print) =>
+    `never there ${print.timesIn(p.share, p.members)}`,
+  'plan.piece.never-bare': () =>
+    'Wrapping it would end that: wrapped, it no longer gives its heat to drying.',
+  'plan.piece.never-wrapped': () => 'A hotter pit, or an oven for the finish, would end that.',
+  'plan.stage': (p: { kind: string; place?: string }) =>
+    p.place && p.place !== 'pit'
+      ? `${stageName(p.kind as StageKind)}, ${p.place}`
+      : stageName(p.kind as StageKind),
+  'plan.stage.head-clock': () => 'clock',
+  'plan.stage.head-in': () => 'in',
+  'plan.stage.head-stage': () => 'stage',
+  'plan.stage.head-until': () => 'until',
+  'plan.stage.head-middle': () => 'middle',
+  'plan.stage.head-surface': () => 'surface',
+  'plan.stage.at-its-end': () => 'Middle and surface are at the end of each stage.',
+
+  'plan.together.staggered': (p: { starts: string }) =>
+    `Staggered so that they meet at the table: ${p.starts}.`,
+  'plan.together.start': (p: { letter: string; at: string }, print) =>
+    `${p.letter} on ${print.shortWeekday(p.at)} ${print.clock(p.at)}`,
+  'plan.together.prompts': (p: { walks: number; prompts: number }) =>
+    `${p.walks} walks to the pit in all, ${p.prompts} of them after the first rack is on.`,
+  'plan.together.work': (p: { work: number; jobs: number }, print) =>
+    `${p.jobs} jobs, ${print.durationS(p.work)} of work.`,
+  'plan.alternative.advised': () => 'we would',
+  'plan.alternative.buys': (p: { what: string }) => `buys: ${p.what}`,
+  'plan.alternative.costs': (p: { what: string }) => `costs: ${p.what}`,
+  'plan.alternative.chance': (p: { share: number; members: number }, print) =>
+    `${print.chance(p.share, p.members)} on time`,
+  'plan.alternative.first-on': (p: { at: string }, print) =>
+    `first meat on ${print.shortWeekday(p.at)} ${print.clock(p.at)}`,
+  'plan.alternative.walks': (p: { walks: number }) => `${p.walks} walks`,
+  'plan.alternative.night': (p: { night: number }, print) =>
+    p.night > 0 ? `${print.durationS(p.night)} out of the night` : 'the whole night asleep',
+
+  'plan.fit.cannot-all': () => 'These cannot all be kept; leave out any one and the rest can:',
+  'plan.fit.way-out': (p: { demand: string; buys: string }) => `without "${p.demand}": ${p.buys}`,
+  'plan.fit.advised': () => 'we would give this one up',
+
+  'plan.formula.for': (p: { pieces: string }) => `for ${p.pieces}`,
+  'plan.formula.for-all': () => 'for all pieces',
+  'plan.formula.total': () => 'in all',
+  'plan.formula.in-the-pan': () => 'in the pan',
+  'plan.formula.after-simmer': () => 'after the simmer',
+
+  'plan.day.head-clock': () => 'clock',
+  'plan.day.head-to-table': () => 'to table',
+  'plan.day.head-in': () => 'in',
+  'plan.day.head-job': () => 'job',
+  'plan.day.head-takes': () => 'takes',
+  'plan.day.when': (p: { sign: string }) => `when ${p.sign}`,
+  'plan.day.night': () => 'in the night',
+  'plan.day.by-itself': () => 'by itself',
+  'plan.day.table': (p: { at: string; until: string }, print) =>
+    `The table, ${print.clockRange(p.at, p.until)}`,
+  'plan.day.after-table': (p: { after: number }, print) => `${print.durationS(p.after)} after`,
+  'plan.day.note': () =>
+    'Signs come before the clock. "to table" counts down to the serving hour, "in" counts from the first meat on.',
+
+  'plan.formula.is-listed': (p: { formula: string }) => `${p.formula}`,
+  'plan.progress': (p: { done: number; of: number }) => `${p.done} of ${p.of} tries`,
+  'plan.working': () => 'Working out the two days',
+  'plan.written': (p: { path: string }) =>
+    `Wrote ${p.path}: two pages, the fridge and the pit. Print them in black and white.`,
+  'plan.no-file': (p: { path: string }) =>
+    `${p.path} cannot be read. Name a cook file: npx pitwright plan FILE`,
+  'plan.not-a-cook': (p: { path: string; kind: string }) =>
+    `${p.path} holds a ${p.kind}, and a plan needs a cook: people, an hour, a pit.`,
+  'plan.no-such-piece': (p: { asked: string; letters: string }) =>
+    `No piece is called ${p.asked}. The letters are ${p.letters}.`,
+  'plan.unknown-option': (p: { option: string }) =>
+    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --why PIECE, --members N, --seed N.`,
+  'plan.problem-at': (p: { path: string; line: number; column: number; problem: string }) =>
+    `${p.path}:${p.line}:${p.column} ${p.problem}`,
 });

@@ -1,0 +1,9 @@
+import { messages } from './message.ts';
+
+/** Answers that the cook gives and the forecast does not use yet. */
+export const dayMessages = messages({
+  'day.weather-not-used': () =>
+    'The weather: the pit is taken as held at its temperature, whatever the wind and the air.',
+  'day.steel-not-used': () => "The steel's thickness.",
+  'day.fuel-not-used': () => 'The fuel: what it burns and how much of it.',
+});
