@@ -200,6 +200,8 @@ export interface Table {
   readonly at: string;
   /** End of the serving window. */
   readonly until: string;
+  /** Unit in which the length of the window was written; missing: minutes. */
+  readonly windowWrittenIn?: string;
 }
 
 export interface Cook {

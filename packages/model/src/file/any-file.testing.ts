@@ -180,7 +180,7 @@ export const anyCookFile = fc
       note: paragraph,
       chance: fc.integer({ min: 50, max: 99 }).map((share) => `${share} %`),
       table: fc.record(
-        { at: localTime, window: fc.constantFrom('0 min', '45 min', '1 h', '90 s') },
+        { at: localTime, window: fc.constantFrom('0 min', '45 min', '1 h', '90 s', '1 h 30 min', '1/3 h') },
         { requiredKeys: ['at'] },
       ),
       guests: fc.record(

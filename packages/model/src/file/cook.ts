@@ -57,22 +57,19 @@ const table: Form<Table> = mapped(
     at: required('at', localTime),
     lasts: byDefault('window', measure('time', { min: 0, max: 12, unit: 'h' }), HALF_AN_HOUR),
   }),
-  ({ at, lasts }) => {
+  ({ at, lasts }, node, reader) => {
     if (at === undefined || lasts === undefined) return undefined;
-    return {
-      at,
-      until: Temporal.Instant.from(at)
-        .add({ seconds: Math.round(lasts.si) })
-        .toString(),
-    };
+    const seconds = Math.round(lasts.si);
+    // Fractions of an hour come out a hair beside their second.
+    if (!(Math.abs(seconds - lasts.si) < 1e-6)) return reader.report(node, 'file.window-seconds');
+    const until = Temporal.Instant.from(at).add({ seconds }).toString();
+    return { at, until, windowWrittenIn: lasts.writtenIn ?? 'min' };
   },
-  ({ at, until }) => ({ at, lasts: secondsBetween(at, until) }),
+  ({ at, until, windowWrittenIn = 'min' }): { at: string; lasts: Quantity<'time'> } => {
+    const si = Temporal.Instant.from(at).until(Temporal.Instant.from(until)).total('seconds');
+    return { at, lasts: { kind: 'time', si, writtenIn: windowWrittenIn } };
+  },
 );
-
-function secondsBetween(from: string, to: string): Quantity<'time'> {
-  const si = Temporal.Instant.from(from).until(Temporal.Instant.from(to)).total('seconds');
-  return { kind: 'time', si, writtenIn: si % 60 === 0 ? 'min' : 's' };
-}
 
 const place: Form<Place> = record<Place>({
   latitude: optional('latitude', number(-90, 90)),
@@ -176,7 +173,7 @@ const writtenCook = record<WrittenCook>(
     kitchen: byDefault('kitchen', kitchen, { burners: 1, ovens: 0 }),
     pit: required('pit', record<Pit>(pitFields)),
     pieces: required('pieces', list(piece)),
-    formulas: byDefault('formulas', list(formula, { min: 0 }), []),
+    formulas: derived('formulas', list(formula, { min: 0 }), () => []),
   },
   { check: checkCook },
 );

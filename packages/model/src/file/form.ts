@@ -87,7 +87,7 @@ export function record<T extends object>(fields: Fields<T>, { check }: RecordOpt
       for (const [property, field] of entries) {
         const own = value[property];
         if (own === undefined) continue;
-        if (field.quiet && field.orElse?.(value) === own) continue;
+        if (field.quiet && isEqual(field.orElse?.(value), own)) continue;
         printed[field.key] = field.form.print(own, context);
       }
       return printed;
@@ -108,6 +108,9 @@ function readValue<T>(pair: Pair, field: Field<unknown, T>, reader: Reader): unk
     ? reader.report(pair.key as Node, 'file.no-value', { key: field.key })
     : reader.within(field.key, () => field.form.read(node, reader));
 }
+
+/** Of plain data. */
+const isEqual = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** Words a cook may write for a key. */
 const OTHER_WORDS: Readonly<Record<string, string>> = {

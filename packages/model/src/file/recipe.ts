@@ -1,6 +1,6 @@
 import type { Piece, Pit, Recipe } from '../nouns.ts';
 import { demoField, type Head, headFields } from './cook.ts';
-import { byDefault, derived, type Form, list, mapped, optional, record, required } from './form.ts';
+import { derived, type Form, list, mapped, optional, record, required } from './form.ts';
 import { formula } from './formula.ts';
 import { timelessPiece } from './piece.ts';
 import { pitFields } from './pit.ts';
@@ -31,7 +31,7 @@ export const recipeForm: Form<Recipe> = mapped(
         ),
       ),
       pieces: required('pieces', list(timelessPiece)),
-      formulas: byDefault('formulas', list(formula, { min: 0 }), []),
+      formulas: derived('formulas', list(formula, { min: 0 }), () => []),
     },
     {
       check: (recipe, locate, reader) => {

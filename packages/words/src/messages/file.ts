@@ -181,6 +181,7 @@ const cookFileMessages = {
     `${p.letter} waits for a piece that waits for ${p.letter}; take one “after” out.`,
   'file.on-after-table': (p: { letter: string }) =>
     `${p.letter} goes on after the table is served; write an earlier time.`,
+  'file.window-seconds': () => 'window: write the serving window in whole minutes, as in 30 min.',
   'file.away-ends': () => 'This absence ends before it begins; swap the two times.',
   'file.no-guests': () => 'Nobody eats; write how many adults and children.',
   'file.comments-lost': (p: { count: number; line: number }) =>
