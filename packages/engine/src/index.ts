@@ -29,6 +29,8 @@ export {
   TIMED_WORDS,
 } from './forecast/types.ts';
 export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
+export type { Concern, Notice } from './safety/notice.ts';
+export { standingNotices } from './safety/standingNotices.ts';
 export type {
   Alternative,
   Conflict,

@@ -4,6 +4,7 @@ import { drawMessages } from './messages/draw.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
+import { safetyMessages } from './messages/safety.ts';
 import { sauceMessages } from './messages/sauce.ts';
 import { serverMessages } from './messages/server.ts';
 import { storeMessages } from './messages/store.ts';
@@ -17,6 +18,7 @@ export const SUBJECTS: readonly Messages[] = [
   drawMessages,
   fileMessages,
   planMessages,
+  safetyMessages,
   sauceMessages,
   serverMessages,
   storeMessages,

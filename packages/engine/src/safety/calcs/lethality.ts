@@ -31,7 +31,7 @@ import { OVENS, type Oven, roastOvenC } from '../rules/roastOven.ts';
 
 const room = 'safety';
 const page = 'safety.md';
-const RULE = HOLD_TABLES.map((table) => table.id);
+const RULE = HOLD_TABLES.map((table) => table.rule);
 const temperature = (name: string, from: number, to: number, optional = false) =>
   quantityInput(name, 'temperature', { range: [from, to, '°C'], optional });
 

@@ -10,7 +10,7 @@ export type RuleEvidence = 'read' | 'memory';
 type Line = readonly [temperature: number, timeS: number];
 
 export interface HoldTable {
-  readonly id: string;
+  readonly rule: string;
   readonly unit: '°F' | '°C';
   readonly lines: readonly Line[];
   readonly source: string;
@@ -92,12 +92,12 @@ const MEAT_7: readonly Line[] = [
 ];
 
 export const HOLD_TABLES: readonly HoldTable[] = [
-  { id: 'fsis-meat-6.5', unit: '°F', lines: MEAT_65, source: FSIS_MEAT, evidence: 'read' },
-  { id: 'fsis-meat-7', unit: '°F', lines: MEAT_7, source: FSIS_MEAT, evidence: 'read' },
+  { rule: 'fsis-meat-6.5', unit: '°F', lines: MEAT_65, source: FSIS_MEAT, evidence: 'read' },
+  { rule: 'fsis-meat-7', unit: '°F', lines: MEAT_7, source: FSIS_MEAT, evidence: 'read' },
   {
-    // For more than 12 % fat and for unknown fat. The odd degrees 137, 139, 142, 144 and those at 148, 152, 158, 162
-    // and 164 are from memory; all lie on the log-linear run of the others within 4 %.
-    id: 'fsis-chicken-fat-12',
+    // For more than 12 % fat and for unknown fat. 137, 139, 142, 144, 148, 152, 158, 162 and 164 °F are from memory; up
+    // to 158 °F they lie within 3 % of the log-linear run of the lines that were read.
+    rule: 'fsis-chicken-fat-12',
     unit: '°F',
     lines: [
       [136, min(81.4)],
@@ -124,8 +124,9 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     source: FSIS_POULTRY,
     evidence: 'read',
   },
+  // Lean birds: 145 and 155 °F from memory, the others read.
   {
-    id: 'fsis-chicken-lean',
+    rule: 'fsis-chicken-lean',
     unit: '°F',
     lines: [
       [140, min(25.2)],
@@ -138,7 +139,7 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     evidence: 'read',
   },
   {
-    id: 'fsis-turkey-lean',
+    rule: 'fsis-turkey-lean',
     unit: '°F',
     lines: [
       [140, min(28.1)],
@@ -151,7 +152,7 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     evidence: 'read',
   },
   {
-    id: 'food-code-roast',
+    rule: 'food-code-roast',
     unit: '°F',
     lines: [
       [130, min(112)],
@@ -175,10 +176,16 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     source: `${FOOD_CODE}(B)`,
     evidence: 'read',
   },
-  { id: 'food-code-intact', unit: '°F', lines: [[145, 15]], source: `${FOOD_CODE}(A)(1)`, evidence: 'read' },
+  {
+    rule: 'food-code-intact',
+    unit: '°F',
+    lines: [[145, 15]],
+    source: `${FOOD_CODE}(A)(1)`,
+    evidence: 'read',
+  },
   {
     // 155 °F: 17 s since the edition of 2017 (15 s before).
-    id: 'food-code-non-intact',
+    rule: 'food-code-non-intact',
     unit: '°F',
     lines: [
       [145, min(3)],
@@ -190,9 +197,15 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     evidence: 'read',
   },
   // Editions differ (15 s, or under 1 s since 2017): the longer one is kept.
-  { id: 'food-code-poultry', unit: '°F', lines: [[165, 15]], source: `${FOOD_CODE}(A)(3)`, evidence: 'read' },
   {
-    id: 'uk-core',
+    rule: 'food-code-poultry',
+    unit: '°F',
+    lines: [[165, 15]],
+    source: `${FOOD_CODE}(A)(3)`,
+    evidence: 'read',
+  },
+  {
+    rule: 'uk-core',
     unit: '°C',
     lines: [
       [60, min(45)],
@@ -205,7 +218,7 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     evidence: 'read',
   },
   {
-    id: 'uk-e-coli',
+    rule: 'uk-e-coli',
     unit: '°C',
     lines: [
       [60, min(93)],
@@ -216,11 +229,11 @@ export const HOLD_TABLES: readonly HoldTable[] = [
   },
 ];
 
-const byId = new Map(HOLD_TABLES.map((table) => [table.id, table]));
+const byRule = new Map(HOLD_TABLES.map((table) => [table.rule, table]));
 
 /** The table of this rule. @throws RangeError where there is none */
 export function holdTable(rule: string): HoldTable {
-  const table = byId.get(rule);
+  const table = byRule.get(rule);
   if (!table) throw new RangeError(`no hold table is named ${rule}`);
   return table;
 }

@@ -1,0 +1,84 @@
+import type { Quantity } from '@pitwright/model';
+import { listed } from '../figures/number.ts';
+import type { Printer } from '../printer.ts';
+import { messages } from './message.ts';
+
+const celsius = (q: Quantity): number => q.si - 273.15;
+const at = (q: Quantity, print: Printer): string => print.temperatureC(celsius(q));
+const during = (q: Quantity, print: Printer): string => print.exactDurationS(q.si);
+
+/** Words of the two lists of allergens as a label has them. */
+const ALLERGEN: Readonly<Record<string, string>> = {
+  'tree-nut': 'tree nuts',
+  nuts: 'tree nuts',
+  crustacean: 'crustaceans',
+  egg: 'eggs',
+};
+const allergens = (words: string): string => listed(words.split('|').map((word) => ALLERGEN[word] ?? word));
+const keys = (words: string): string => listed(words.split('|'));
+
+/** Safety statements: what is so, then what to do. They inform and never clear. */
+export const safetyMessages = messages({
+  'safety.min-temp': (p: { temperature: Quantity }, print) =>
+    `At least ${at(p.temperature, print)} in the coldest part; tenderness comes later.`,
+  'safety.min-temp-rest': (p: { temperature: Quantity; time: Quantity }, print) =>
+    `At least ${at(p.temperature, print)} in the coldest part and ${during(p.time, print)} of rest; tenderness comes later.`,
+  'safety.min-temp-hold': (p: { temperature: Quantity; time: Quantity }, print) =>
+    `At least ${at(p.temperature, print)} in the coldest part, kept there for ${during(p.time, print)}; tenderness comes later.`,
+  'safety.poultry-time': (p: { temperature: Quantity; time: Quantity; minimum: Quantity }, print) =>
+    `Plants count time as well: a bird of unknown fat is asked ${during(p.time, print)} once every part is at ${at(p.temperature, print)}. The home advice is still ${at(p.minimum, print)}.`,
+  'safety.cold-spot': () =>
+    'One probe can miss the cold spot: check two other places, away from bone, before serving.',
+  'safety.non-intact': (p: { limit: Quantity }, print) =>
+    `Cut into, injected or rolled, so germs may be inside: its centre counts, and it warms within ${during(p.limit, print)}.`,
+  'safety.frozen-core': () => 'Still frozen inside: thaw it fully in the refrigerator before it goes on.',
+  'safety.warm-start': (p: { start: Quantity; cold: Quantity }, print) =>
+    `It starts at ${at(p.start, print)}: keep it at ${at(p.cold, print)} or below until it goes on.`,
+  'safety.wrap-steam': (p: { temperature: Quantity }, print) =>
+    `Juice in the wrap is above ${at(p.temperature, print)}: open the far side first, face away.`,
+  'safety.hold-warm': (p: { least: Quantity }, print) =>
+    `Hold it at ${at(p.least, print)} or more in its coldest part, which is outside and at the thin end.`,
+  'safety.hold-low': (p: { at: Quantity; least: Quantity }, print) =>
+    `${at(p.at, print)} is below a hot hold of ${at(p.least, print)}: hold it hotter, or serve soon.`,
+
+  'safety.allergens': (p: { allergens: string }) =>
+    `Contains ${allergens(p.allergens)} by usual labels: read yours.`,
+  'safety.allergens-named': (p: { allergens: string }) =>
+    `A guest named ${allergens(p.allergens)}, and it is in here: leave it out or give that guest something else.`,
+  'safety.allergens-unknown': (p: { ingredients: string }) =>
+    `Allergens of ${keys(p.ingredients)} are unknown: read the label.`,
+  'safety.honey': () => 'Honey is not for babies under one, cooked or not.',
+  'safety.sauce-cold': (p: { cold: Quantity; within: Quantity }, print) =>
+    `Into the refrigerator at ${at(p.cold, print)} or below within ${during(p.within, print)}: what is computed of it is an estimate, not a test.`,
+  'safety.jar': () =>
+    'A home calculation cannot make a jar fit for the cupboard: use a tested recipe for that, or freeze it.',
+  'safety.brush': (p: { surface: Quantity }, print) =>
+    `Set clean sauce aside first. Until the surface has been ${at(p.surface, print)} for some minutes the brush counts as raw: after that a new brush and the clean sauce.`,
+  'safety.spritz-bottle': (p: { surface: Quantity; within: Quantity }, print) =>
+    `The bottle counts as raw until the surface has been ${at(p.surface, print)} for some minutes: wipe its head, pour away what is left after ${during(p.within, print)}.`,
+  'safety.marinade': () => 'What lay on raw meat is boiled or poured away, never a sauce as it is.',
+  'safety.rub-hands': () => 'Portion the rub first: what a raw hand went into is thrown away.',
+
+  'safety.pit-low': (p: { pit: Quantity; least: Quantity }, print) =>
+    `${at(p.pit, print)} warms meat slowly: ${at(p.least, print)} or more until the centre is hot.`,
+  'safety.carbon-monoxide': () =>
+    'Charcoal, wood and gas make carbon monoxide: outdoors only, never in a garage, tent or van, doors open or not. Hot ash still makes it.',
+  'safety.fire-attended': (p: { clearance: Quantity; children: Quantity }, print) =>
+    `Never leave the fire alone: ${print.lengthM(p.clearance.si)} from walls, rails and branches, ${print.lengthM(p.children.si)} from children and animals, a lid against burning fat, no water on it.`,
+  'safety.burn-ban': () =>
+    'Look at the wind and ask about a fire ban first; the local rule goes before this plan.',
+  'safety.wood': () =>
+    'Only clean split firewood: never treated, painted or glued wood, pallets or anything mouldy.',
+  'safety.ash': (p: { time: Quantity }, print) =>
+    `Ash into a lidded metal can outdoors, soaked, kept for ${during(p.time, print)}.`,
+  'safety.bristle': () => 'Look at the grate for loose wire bristles and wipe it before food goes on.',
+
+  'safety.guests-at-risk': () =>
+    'A guest is at risk: only the plain minimum temperature counts, no shorter way below it.',
+  'safety.thermometer': (p: { error: Quantity; ice: Quantity }, print) =>
+    `Check the thermometer in ice water: ${at(p.ice, print)}. One that was not checked may be ${print.differenceK(p.error.si)} off; take that off every reading.`,
+  'safety.two-hours': (p: { limit: Quantity }, print) =>
+    `Out of heat and cold for more than ${during(p.limit, print)} in all is thrown away, leftovers too.`,
+  'safety.leftovers': (p: { cold: Quantity; keep: Quantity; reheat: Quantity }, print) =>
+    `Leftovers sliced and shallow, at ${at(p.cold, print)} or below, ${during(p.keep, print)} at most, reheated to ${at(p.reheat, print)}.`,
+});
