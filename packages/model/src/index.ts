@@ -1,6 +1,7 @@
 export { printCookFile } from './file/print.ts';
 export type { FileProblem } from './file/problem.ts';
 export { type CookDocument, type CookFileReading, MOST_CHARACTERS, readCookFile } from './file/read.ts';
+export { type Private, withoutPrivate } from './file/share.ts';
 export { changesBetween } from './history/changes.ts';
 export {
   type Change,

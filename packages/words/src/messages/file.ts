@@ -184,6 +184,10 @@ const cookFileMessages = {
   'file.window-seconds': () => 'window: write the serving window in whole minutes, as in 30 min.',
   'file.away-ends': () => 'This absence ends before it begins; swap the two times.',
   'file.no-guests': () => 'Nobody eats; write how many adults and children.',
+  'file.notes-shared': (p: { count: number }) =>
+    p.count === 1
+      ? 'One note goes out as it stands; read it once more before you share.'
+      : `${p.count} notes go out as they stand; read them once more before you share.`,
   'file.comments-lost': (p: { count: number; line: number }) =>
     p.count === 1
       ? `The comment in line ${p.line} is not kept; write it as “note:”.`
