@@ -274,8 +274,8 @@ export interface CookPlan {
   /** Time of hands at work, all together [s]. */
   readonly handWorkS: number;
   readonly notices: readonly Said[];
-  /** What does not fit; the plan above then keeps everything but what `giveUpId` names. */
-  readonly conflict?: Conflict;
+  /** What does not fit, one minimal conflict after another; the plan keeps everything but what each `giveUpId` names. */
+  readonly conflicts: readonly Conflict[];
   /** What would reach the chance asked, where the plan does not. */
   readonly wouldReach: readonly Alternative[];
   readonly alternatives: readonly Alternative[];

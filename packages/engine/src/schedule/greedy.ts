@@ -1,0 +1,184 @@
+import { type Activity, CAPACITY_EPSILON, type Resource, resourcesOf } from './activities.ts';
+import type { Job, Placement, Problem, Slots } from './problem.ts';
+import { copied, type Network, networkOf, propagate, type Windows, widestWindows } from './windows.ts';
+
+/** Price of a slot of night work, of a walk of its own, and of standing idle, against one slot off the wish. */
+const NIGHT_PRICE = 1000;
+const WALK_PRICE = 25;
+const IDLE_PRICE = 0.02;
+const RESTARTS = 40;
+
+/**
+ * A placement by taking the job with the least room first and giving it its cheapest slot, all other windows being
+ * tightened after each. A job that finds no slot goes first in the next try. No proof of being best.
+ * @param near  starts to stay close to, as after a mishap
+ * @returns undefined when no try placed every job
+ */
+export function placeGreedily(problem: Problem, near: ReadonlyMap<string, number> = new Map()): Placement | undefined {
+  const network = networkOf(problem);
+  const resources = resourcesOf(problem, network);
+  const open = widestWindows(problem);
+  if (propagate(network.edges, open) >= 0) return undefined;
+  const urgency = new Int32Array(problem.jobs.length);
+  for (let restart = 0; restart < RESTARTS; restart++) {
+    const board = new Board(problem, network, resources, copied(open), near);
+    const stuck = board.fill(urgency);
+    if (stuck < 0) return board.placement();
+    urgency[stuck] = restart + 1;
+  }
+  return undefined;
+}
+
+class Board {
+  readonly #problem: Problem;
+  readonly #network: Network;
+  readonly #resources: readonly Resource[];
+  readonly #windows: Windows;
+  readonly #near: ReadonlyMap<string, number>;
+  readonly #placed = new Map<number, number>();
+  readonly #hands = new Map<number, readonly number[]>();
+
+  constructor(
+    problem: Problem,
+    network: Network,
+    resources: readonly Resource[],
+    windows: Windows,
+    near: ReadonlyMap<string, number>,
+  ) {
+    this.#problem = problem;
+    this.#network = network;
+    this.#resources = resources;
+    this.#windows = windows;
+    this.#near = near;
+  }
+
+  /** Places all; returns the job that found no slot, or −1. */
+  fill(urgency: Int32Array): number {
+    const waiting = new Set(this.#problem.jobs.keys());
+    while (waiting.size) {
+      const next = this.#tightest(waiting, urgency);
+      if (!this.#place(next)) return next;
+      waiting.delete(next);
+    }
+    return -1;
+  }
+
+  placement(): Placement {
+    const start = new Map<string, number>();
+    const hands = new Map<string, readonly string[]>();
+    this.#problem.jobs.forEach((job, k) => {
+      start.set(job.id, this.#placed.get(k)!);
+      const workers = this.#hands.get(k);
+      if (workers?.length) hands.set(job.id, workers.map((w) => this.#problem.workers[w]!.id));
+    });
+    return { start, hands };
+  }
+
+  #tightest(waiting: ReadonlySet<number>, urgency: Int32Array): number {
+    let best = -1;
+    let bestKey = Infinity;
+    for (const k of waiting) {
+      const room = this.#windows.last[k]! - this.#windows.first[k]!;
+      const key = room - 1e5 * urgency[k]! + (this.#problem.jobs[k]!.hands > 0 ? 0 : 0.5);
+      if (key < bestKey) {
+        best = k;
+        bestKey = key;
+      }
+    }
+    return best;
+  }
+
+  #place(k: number): boolean {
+    const job = this.#problem.jobs[k]!;
+    const slots: { slot: number; price: number; workers: readonly number[] }[] = [];
+    for (let slot = this.#windows.first[k]!; slot <= this.#windows.last[k]!; slot++) {
+      const workers = this.#freeWorkers(k, job, slot);
+      if (!workers) continue;
+      slots.push({ slot, price: this.#price(job, slot, workers), workers });
+    }
+    slots.sort((a, b) => a.price - b.price || a.slot - b.slot);
+    for (const { slot, workers } of slots) {
+      const next = copied(this.#windows);
+      next.first[k] = slot;
+      next.last[k] = slot;
+      if (propagate(this.#network.edges, next) >= 0) continue;
+      this.#placed.set(k, slot);
+      if (this.#overloads(k)) {
+        this.#placed.delete(k);
+        continue;
+      }
+      this.#windows.first.set(next.first);
+      this.#windows.last.set(next.last);
+      this.#hands.set(k, workers);
+      return true;
+    }
+    return false;
+  }
+
+  #freeWorkers(k: number, job: Job, slot: number): readonly number[] | undefined {
+    if (job.hands === 0) return [];
+    const span: Slots = { from: slot, to: slot + job.duration };
+    const free = this.#problem.workers
+      .map((_, w) => w)
+      .filter((w) => {
+        if (this.#problem.workers[w]!.away.some((away) => meet(away, span))) return false;
+        for (const [other, workers] of this.#hands)
+          if (other !== k && workers.includes(w) && meet(this.#spanOf(other), span)) return false;
+        return true;
+      })
+      .sort((a, b) => this.#asleepSlots(a, span) - this.#asleepSlots(b, span) || a - b);
+    return free.length >= job.hands ? free.slice(0, job.hands) : undefined;
+  }
+
+  #spanOf(k: number): Slots {
+    const from = this.#placed.get(k)!;
+    return { from, to: from + this.#problem.jobs[k]!.duration };
+  }
+
+  #asleepSlots(w: number, span: Slots): number {
+    return this.#problem.workers[w]!.asleep.reduce(
+      (sum, asleep) => sum + Math.max(0, Math.min(asleep.to, span.to) - Math.max(asleep.from, span.from)),
+      0,
+    );
+  }
+
+  #price(job: Job, slot: number, workers: readonly number[]): number {
+    const span = { from: slot, to: slot + job.duration };
+    const night = workers.reduce((sum, w) => sum + this.#asleepSlots(w, span), 0);
+    const wish = this.#near.get(job.id) ?? job.wish;
+    const early = this.#near.has(job.id) ? 3 : job.earlyWeight;
+    const late = this.#near.has(job.id) ? 3 : job.lateWeight;
+    const off = wish === undefined ? 0 : slot < wish ? early * (wish - slot) : late * (slot - wish);
+    const walk = job.at === 'pit' && job.hands > 0 && !this.#joinsWalk(span) ? WALK_PRICE : 0;
+    return NIGHT_PRICE * night + walk + off + IDLE_PRICE * slot;
+  }
+
+  /** Another job at the pit ends where this begins, or begins where this ends. */
+  #joinsWalk(span: Slots): boolean {
+    for (const [other] of this.#hands) {
+      const job = this.#problem.jobs[other]!;
+      if (job.at !== 'pit' || job.hands === 0) continue;
+      const there = this.#spanOf(other);
+      if (there.to === span.from || there.from === span.to) return true;
+    }
+    return false;
+  }
+
+  #overloads(k: number): boolean {
+    return this.#resources.some(({ capacity, activities }) => {
+      const known = activities.filter((a) => this.#placed.has(a.startJob) && this.#placed.has(a.endJob));
+      const touched = known.filter((a) => a.startJob === k || a.endJob === k);
+      const start = (a: Activity): number => this.#placed.get(a.startJob)! + a.startOffset;
+      const end = (a: Activity): number => this.#placed.get(a.endJob)! + a.endOffset;
+      // The load only changes where something starts: looking there is enough.
+      return known.some((at) => {
+        const moment = start(at);
+        const active = known.filter((a) => start(a) <= moment && moment < end(a));
+        if (!active.some((a) => touched.includes(a))) return false;
+        return active.reduce((sum, a) => sum + a.amount, 0) > capacity + CAPACITY_EPSILON;
+      });
+    });
+  }
+}
+
+const meet = (a: Slots, b: Slots): boolean => a.from < b.to && b.from < a.to;

@@ -1,0 +1,141 @@
+import type { Cook } from '@pitwright/model';
+import { type EpochS, epochS, instantOf, recurringSpans, SLOT_S, type Span } from './clock.ts';
+import { type DraftPlan, type DraftTask, slotDurationS } from './tasks/draft.ts';
+import { DEFAULT_SHELVES, grateM2 } from './tasks/footprint.ts';
+import type { EquipmentKind, EquipmentNeed, Workplace } from './types.ts';
+
+/** From – to in slots, the end not included. */
+export interface Slots {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A task on the slot grid. */
+export interface Job {
+  readonly id: string;
+  readonly at: Workplace;
+  readonly duration: number;
+  readonly hands: number;
+  readonly needs: readonly EquipmentNeed[];
+  /** First and last slot at which it may start. */
+  readonly earliest: number;
+  readonly latest: number;
+  readonly wish?: number;
+  readonly earlyWeight: number;
+  readonly lateWeight: number;
+  readonly isPinned: boolean;
+}
+
+/** Start of `to` lies between `min` and `max` slots after the end of `from`. */
+export interface Lag {
+  readonly from: string;
+  readonly to: string;
+  readonly min: number;
+  readonly max?: number;
+}
+
+export interface Worker {
+  readonly id: string;
+  readonly away: readonly Slots[];
+  readonly asleep: readonly Slots[];
+}
+
+/** Equipment held from the end of one job to the start of another. */
+export interface Stay {
+  readonly id: string;
+  readonly need: EquipmentNeed;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** What is to be placed, on a grid of five minutes from `originS`: all data whole numbers. */
+export interface Problem {
+  readonly originS: EpochS;
+  readonly length: number;
+  readonly jobs: readonly Job[];
+  readonly lags: readonly Lag[];
+  readonly workers: readonly Worker[];
+  readonly stays: readonly Stay[];
+  readonly capacity: Readonly<Partial<Record<EquipmentKind, number>>>;
+}
+
+/** A start slot and the hands of every job. */
+export interface Placement {
+  readonly start: ReadonlyMap<string, number>;
+  readonly hands: ReadonlyMap<string, readonly string[]>;
+}
+
+/** Most lags are given to the second; the grid keeps a least lag and may overrun no longest one. */
+const slotsUp = (seconds: number): number => Math.ceil(seconds / SLOT_S - 1e-9);
+const slotsDown = (seconds: number): number => Math.floor(seconds / SLOT_S + 1e-9);
+
+export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span): Problem {
+  const length = slotsUp(horizon.toS - horizon.fromS);
+  const known = new Set(plan.tasks.map((task) => task.id));
+  return {
+    originS: horizon.fromS,
+    length,
+    jobs: plan.tasks.map((task) => jobOf(task, horizon, length)),
+    lags: plan.tasks.flatMap((task) =>
+      task.after
+        .filter((lag) => known.has(lag.id))
+        .map((lag) => {
+          const min = slotsUp(lag.minLagS);
+          return {
+            from: lag.id,
+            to: task.id,
+            min,
+            ...(lag.maxLagS !== undefined && { max: Math.max(min, slotsDown(lag.maxLagS)) }),
+          };
+        }),
+    ),
+    workers: cook.hands.map((hand) => ({
+      id: hand.id,
+      away: (hand.away ?? []).flatMap((away) => toSlots(recurringSpans(away, cook.zone, horizon), horizon)),
+      asleep: hand.sleeps ? toSlots(recurringSpans(hand.sleeps, cook.zone, horizon), horizon) : [],
+    })),
+    stays: plan.occupancies
+      .filter((stay) => known.has(stay.fromTaskId) && known.has(stay.toTaskId))
+      .map((stay) => ({ id: stay.id, need: stay.need, from: stay.fromTaskId, to: stay.toTaskId })),
+    capacity: capacityOf(cook),
+  };
+}
+
+export const capacityOf = (cook: Cook): Problem['capacity'] => ({
+  burner: cook.kitchen.burners,
+  oven: cook.kitchen.ovens,
+  'fridge-shelf': cook.kitchen.fridgeShelves ?? DEFAULT_SHELVES,
+  grate: grateM2(cook.pit),
+});
+
+function jobOf(task: DraftTask, horizon: Span, length: number): Job {
+  const slot = (seconds: EpochS): number => (seconds - horizon.fromS) / SLOT_S;
+  const duration = slotDurationS(task) / SLOT_S;
+  const held = task.doneAt ?? task.pinned;
+  const heldAt = held === undefined ? undefined : Math.round(slot(epochS(held)));
+  const earliest = task.earliestAt === undefined ? 0 : Math.ceil(slot(epochS(task.earliestAt)) - 1e-9);
+  const latest =
+    task.latestAt === undefined ? length - duration : Math.floor(slot(epochS(task.latestAt)) + 1e-9);
+  return {
+    id: task.id,
+    at: task.at,
+    duration,
+    hands: task.hands,
+    needs: task.equipment,
+    earliest: heldAt ?? Math.max(0, earliest),
+    latest: heldAt ?? Math.min(length - duration, latest),
+    ...(task.wishS !== undefined && { wish: Math.round(slot(task.wishS)) }),
+    earlyWeight: task.earlyWeight,
+    lateWeight: task.lateWeight,
+    isPinned: held !== undefined,
+  };
+}
+
+const toSlots = (spans: readonly Span[], horizon: Span): Slots[] =>
+  spans.map((span) => ({
+    from: Math.floor((span.fromS - horizon.fromS) / SLOT_S),
+    to: Math.ceil((span.toS - horizon.fromS) / SLOT_S),
+  }));
+
+export const slotInstant = (problem: Problem, slot: number): string =>
+  instantOf(problem.originS + slot * SLOT_S);

@@ -1,0 +1,81 @@
+import type { CutId, Piece, Stage } from '@pitwright/model';
+import { HOUR_S, MINUTE_S } from './clock.ts';
+
+/** How long a piece must and may wait between the pit and the table. */
+export interface RestRule {
+  readonly restLeastS: number;
+  /** From ready to the table, rest counted. */
+  readonly holdLongestS: number;
+}
+
+type Family = 'rack' | 'large' | 'bird' | 'roast';
+
+const FAMILY: Readonly<Record<string, Family>> = {
+  'loin-back-ribs': 'rack',
+  spareribs: 'rack',
+  'st-louis-ribs': 'rack',
+  'beef-back-ribs': 'rack',
+  'beef-short-ribs': 'large',
+  'brisket-whole': 'large',
+  'brisket-flat': 'large',
+  'brisket-point': 'large',
+  'pork-shoulder': 'large',
+  'chuck-roast': 'large',
+  'lamb-shoulder': 'large',
+  'fresh-ham': 'roast',
+  'lamb-leg': 'roast',
+  'rib-roast': 'roast',
+  'chicken-whole': 'bird',
+  'chicken-half': 'bird',
+  'chicken-breast': 'bird',
+  'chicken-leg': 'bird',
+  'turkey-whole': 'roast',
+  'turkey-breast': 'bird',
+  'turkey-half': 'bird',
+};
+
+/** Cuts that the catalogue has and this table has not are treated as roasts. */
+export const familyOf = (cut: CutId): Family => FAMILY[cut] ?? 'roast';
+
+/**
+ * Least rest and longest wait, by family and by where it waits.
+ * @source common practice, no source: rack 10–20 min rest, tented half an hour, boxed an hour (two racks do not fill
+ *   a box); shoulder and brisket rest 1 h, box to 4 h, warmer at 60–66 °C to 8 h; birds 5–10 min, then the skin
+ *   softens; roasts 20–40 min.
+ */
+const RULES: Readonly<Record<Family, { least: number; tray: number; box: number; warmer: number }>> = {
+  rack: { least: 10 * MINUTE_S, tray: 40 * MINUTE_S, box: 75 * MINUTE_S, warmer: 2 * HOUR_S },
+  large: { least: HOUR_S, tray: 1.5 * HOUR_S, box: 4 * HOUR_S, warmer: 8 * HOUR_S },
+  bird: { least: 5 * MINUTE_S, tray: 30 * MINUTE_S, box: 45 * MINUTE_S, warmer: 1 * HOUR_S },
+  roast: { least: 20 * MINUTE_S, tray: HOUR_S, box: 2 * HOUR_S, warmer: 3 * HOUR_S },
+};
+
+const isWait = (stage: Stage): boolean => stage.kind === 'rest' || stage.kind === 'hold';
+
+/** Stages before the first rest or hold: what happens on the pit and in the oven. */
+export const heatStages = (piece: Piece): readonly Stage[] => {
+  const firstWait = piece.stages.findIndex(isWait);
+  return firstWait < 0 ? piece.stages : piece.stages.slice(0, firstWait);
+};
+
+/** Rest and hold of one piece: what the file says, else common practice for its cut. */
+export function restRuleOf(piece: Piece): RestRule {
+  const rule = RULES[familyOf(piece.cut)];
+  const waits = piece.stages.filter(isWait);
+  const told = waits.find((stage) => stage.kind === 'rest' && stage.until.by === 'clock');
+  const restLeastS = told && told.until.by === 'clock' ? told.until.after.si : rule.least;
+  const hold = waits.find((stage) => stage.kind === 'hold');
+  if (!hold) {
+    const restsIn = waits[0]?.in;
+    const longest = restsIn === 'box' ? rule.box : restsIn === 'warmer' ? rule.warmer : rule.tray;
+    return { restLeastS, holdLongestS: Math.max(longest, restLeastS + 20 * MINUTE_S) };
+  }
+  const kept = hold.in === 'warmer' || hold.in === 'oven' || hold.at ? rule.warmer : rule.box;
+  const holdLongestS = hold.until.by === 'clock' ? restLeastS + hold.until.after.si : kept;
+  return { restLeastS, holdLongestS: Math.max(holdLongestS, restLeastS) };
+}
+
+/** The file's own words for a large cut that only ever rests in the open are honoured, but a box is worth saying. */
+export const wouldGainFromBox = (piece: Piece): boolean =>
+  familyOf(piece.cut) === 'large' &&
+  !piece.stages.some((stage) => stage.in === 'box' || stage.in === 'warmer' || stage.kind === 'hold');

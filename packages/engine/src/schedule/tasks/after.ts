@@ -1,0 +1,53 @@
+import { HOUR_S, MINUTE_S } from '../clock.ts';
+import { type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
+import { fixedDuration } from './durations.ts';
+
+/** Above this air temperature cooked food may stand out for one hour, else two. */
+const HOT_AIR_K = 273.15 + 32;
+
+/** Longest time from serving until leftovers are in the fridge [s]. @source USDA FSIS; 1 h above 32 °C (90 °F) */
+export const leftoversWithinS = (airK: number | undefined): number =>
+  airK !== undefined && airK > HOT_AIR_K ? HOUR_S : 2 * HOUR_S;
+
+export const serveId = taskId('table', 'serve');
+
+/** The table and what follows it. */
+export function afterTasks(scene: TaskScene, offIds: readonly string[]): DraftTask[] {
+  const serve = draft({
+    kind: 'serve',
+    at: 'table',
+    subject: 'table',
+    duration: fixedDuration('serve'),
+    earliestS: scene.tableS.atS,
+    latestS: scene.tableS.untilS,
+    wishS: scene.tableS.atS,
+    lateWeight: 8,
+  });
+  const withinS = leftoversWithinS(scene.cook.weather?.air?.si);
+  return [
+    serve,
+    draft({
+      kind: 'chill-leftovers',
+      at: 'kitchen',
+      subject: 'kitchen',
+      duration: fixedDuration('chill-leftovers'),
+      after: [{ id: serve.id, minLagS: 30 * MINUTE_S, maxLagS: withinS - 30 * MINUTE_S }],
+    }),
+    draft({
+      kind: 'clean',
+      at: 'kitchen',
+      subject: 'kitchen',
+      duration: fixedDuration('clean'),
+      after: [{ id: serve.id, minLagS: 45 * MINUTE_S, maxLagS: 4 * HOUR_S }],
+    }),
+    // Ash keeps live coals for half a day: it waits for the next morning.
+    draft({
+      kind: 'ash-out',
+      at: 'pit',
+      subject: 'fire',
+      duration: fixedDuration('ash-out'),
+      after: offIds.map((id) => ({ id, minLagS: 14 * HOUR_S })),
+      sign: { id: 'sign.ash-cold' },
+    }),
+  ];
+}

@@ -1,0 +1,168 @@
+import type { Cook, Range } from '@pitwright/model';
+import type { CookForecast } from '../../forecast/types.ts';
+import {
+  commonSpans,
+  type EpochS,
+  epochS,
+  HOUR_S,
+  MINUTE_S,
+  recurringSpans,
+  type Span,
+  wallClockS,
+} from '../clock.ts';
+import type { Contender } from '../on-time.ts';
+import { familyOf } from '../rest-rules.ts';
+import type { Occupancy } from '../types.ts';
+import { afterTasks } from './after.ts';
+import { type DraftPlan, type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
+import { fixedDuration } from './durations.ts';
+import { fireTasks } from './fire.ts';
+import { brineTasks, isFor, mixRub, mixSpritz, sauceTasks } from './formulas.ts';
+import { type PieceDay, pieceDay } from './piece-day.ts';
+import { buyTask, OUT_LAG_S, outOfFridge, preparationTasks, RUB_LAG_S } from './preparation.ts';
+import { roundTasks } from './rounds.ts';
+
+/** Kitchen work of the day before begins here unless asked otherwise. @source common practice, no source */
+const AFTERNOON = '15:00';
+const BEDTIME = '23:00';
+
+/** What the tasks need to know of the clock: horizon from the morning before the first fire to the day after the table. */
+export function sceneOf(cook: Cook, firstOnS: EpochS): TaskScene {
+  const tableS = { atS: epochS(cook.table.at), untilS: epochS(cook.table.until) };
+  const tableMidnightS = wallClockS(tableS.atS, 0, '00:00', cook.zone);
+  const dayBeforeTableS = wallClockS(tableMidnightS, -1, '00:00', cook.zone);
+  const firstOnDayS = wallClockS(firstOnS, 0, '00:00', cook.zone);
+  // Meat that goes on before noon is bought and rubbed the day before that.
+  const beforeFirstS =
+    firstOnS - firstOnDayS < 12 * HOUR_S ? wallClockS(firstOnDayS, -1, '00:00', cook.zone) : firstOnDayS;
+  const dayBeforeS = Math.min(dayBeforeTableS, beforeFirstS);
+  const horizon: Span = { fromS: dayBeforeS, toS: wallClockS(tableMidnightS, 1, '14:00', cook.zone) };
+  const asleep = commonSpans(
+    cook.hands.map((hand) => (hand.sleeps ? recurringSpans(hand.sleeps, cook.zone, horizon) : [])),
+  );
+  const eveningS =
+    asleep.find((span) => span.fromS > dayBeforeS + 12 * HOUR_S)?.fromS ??
+    wallClockS(dayBeforeS, 0, BEDTIME, cook.zone);
+  return { cook, tableS, horizon, dayBeforeS, eveningS, asleep, firstOnS };
+}
+
+/** Every task of the cook, with order, lags and the equipment it holds, for chosen starts. */
+export function buildTasks(
+  scene: TaskScene,
+  contenders: readonly Contender[],
+  forecast: CookForecast,
+  onS: readonly EpochS[],
+  simmers: Readonly<Record<string, Range>> = {},
+): DraftPlan {
+  const { cook } = scene;
+  const fire = fireTasks(cook.pit);
+  const firstIndex = onS.indexOf(Math.min(...onS));
+  const days: PieceDay[] = contenders.map((contender, p) =>
+    pieceDay(
+      contender,
+      forecast.pieces.find((piece) => piece.pieceId === contender.piece.id)!,
+      onS[p]!,
+      p === firstIndex ? fire.beforeMeat : fire.beforeMeat.map(({ id, minLagS }) => ({ id, minLagS })),
+      scene,
+    ),
+  );
+  const wishS = wallClockS(scene.dayBeforeS, 0, AFTERNOON, cook.zone);
+  const tasks: DraftTask[] = [buyTask(scene), ...fire.tasks, ...days.flatMap((day) => day.tasks)];
+  const occupancies: Occupancy[] = days.flatMap((day) => day.occupancies);
+
+  const rounds = roundTasks(
+    days.flatMap((day) => day.bare),
+    cook.formulas,
+    scene.asleep,
+  );
+  tasks.push(...rounds);
+
+  for (const formula of cook.formulas) {
+    const pieces = contenders.map((c) => c.piece).filter((piece) => isFor(formula, piece));
+    if (formula.kind === 'sauce') {
+      const glazes = days.filter(
+        (day) => day.firstGlazeId && pieces.some((piece) => piece.id === pieceIdOf(day)),
+      );
+      const firstGlaze = earliestOf(
+        tasks,
+        glazes.map((day) => day.firstGlazeId!),
+      );
+      const sauce = sauceTasks(formula, scene, wishS, simmers[formula.id], firstGlaze?.id);
+      tasks.push(...sauce.tasks);
+      occupancies.push(...sauce.occupancies);
+      if (firstGlaze)
+        addLag(tasks, firstGlaze.id, {
+          id: taskId(formula.id, 'warm-sauce'),
+          minLagS: 0,
+          maxLagS: 40 * MINUTE_S,
+        });
+    } else if (formula.kind === 'rub') tasks.push(mixRub(formula, wishS));
+    else if (formula.kind === 'spritz') {
+      const first = rounds.find((round) => round.kind === 'spritz');
+      const mix = mixSpritz(formula, first?.id, scene);
+      tasks.push(first ? { ...mix, wishS: scene.firstOnS - 2 * HOUR_S, earlyWeight: 0, lateWeight: 1 } : mix);
+      if (first) addLag(tasks, first.id, { id: mix.id, minLagS: 0, maxLagS: 18 * HOUR_S });
+    } else tasks.push(...brineTasks(formula, pieces, wishS));
+  }
+  const preparation = preparationTasks(
+    contenders.map((c) => c.piece),
+    cook.formulas,
+    wishS,
+  );
+  tasks.push(...preparation.tasks, ...contenders.map((c) => outOfFridge(c.piece)));
+  occupancies.push(...preparation.occupancies);
+  for (const { piece } of contenders) bindPreparation(tasks, piece.id, familyOf(piece.cut));
+  tasks.push(...ovenTasks(tasks));
+  tasks.push(
+    ...afterTasks(
+      scene,
+      days.map((day) => day.offId),
+    ),
+  );
+  return { tasks, occupancies };
+}
+
+const pieceIdOf = (day: PieceDay): string => day.onId.split('/')[0]!;
+
+const earliestOf = (tasks: readonly DraftTask[], ids: readonly string[]): DraftTask | undefined =>
+  tasks.filter((task) => ids.includes(task.id)).sort((a, b) => (a.wishS ?? 0) - (b.wishS ?? 0))[0];
+
+function addLag(tasks: DraftTask[], id: string, lag: DraftTask['after'][number]): void {
+  const k = tasks.findIndex((task) => task.id === id);
+  tasks[k] = { ...tasks[k]!, after: [...tasks[k]!.after, lag] };
+}
+
+/** Rub before the fridge door opens for the fire; out of the fridge shortly before it goes on. */
+function bindPreparation(tasks: DraftTask[], pieceId: string, family: string): void {
+  const onId = taskId(pieceId, 'meat-on');
+  const outId = taskId(pieceId, 'out-of-fridge');
+  const on = tasks.findIndex((task) => task.id === onId);
+  tasks[on] = {
+    ...tasks[on]!,
+    after: tasks[on]!.after.map((lag) => (lag.id === outId ? { ...lag, ...OUT_LAG_S } : lag)),
+  };
+  const rubId = taskId(family, 'rub');
+  if (tasks.some((task) => task.id === rubId)) {
+    const rule = RUB_LAG_S[family]!;
+    addLag(tasks, onId, { id: rubId, minLagS: rule.min, maxLagS: rule.max });
+    addLag(tasks, outId, { id: rubId, minLagS: 0 });
+  }
+  const buyId = taskId('shop', 'buy');
+  addLag(tasks, outId, { id: buyId, minLagS: 0 });
+}
+
+/** The oven is lit before the first piece goes into it. */
+function ovenTasks(tasks: DraftTask[]): DraftTask[] {
+  const first = tasks
+    .filter((task) => task.kind === 'to-oven')
+    .sort((a, b) => (a.wishS ?? 0) - (b.wishS ?? 0))[0];
+  if (!first) return [];
+  const light = draft({
+    kind: 'light-oven',
+    at: 'kitchen',
+    subject: 'oven',
+    duration: fixedDuration('light-oven'),
+  });
+  addLag(tasks, first.id, { id: light.id, minLagS: 10 * MINUTE_S, maxLagS: 40 * MINUTE_S });
+  return [light];
+}

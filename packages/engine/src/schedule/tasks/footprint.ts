@@ -1,0 +1,60 @@
+import type { CutId, Piece, Pit, PitType } from '@pitwright/model';
+import { familyOf } from '../rest-rules.ts';
+
+/**
+ * Length × breadth of one item as it lies, with the gap to its neighbour [m²].
+ * @source from memory and common practice (no measured set was found); gap a fifth of the face
+ */
+const ITEM_M2: Readonly<Record<string, number>> = {
+  'loin-back-ribs': 0.35 * 0.12 * 1.2,
+  spareribs: 0.48 * 0.2 * 1.2,
+  'st-louis-ribs': 0.34 * 0.125 * 1.2,
+  'beef-back-ribs': 0.35 * 0.17 * 1.2,
+  'beef-short-ribs': 0.3 * 0.25 * 1.2,
+  'brisket-whole': 0.5 * 0.28 * 1.2,
+  'brisket-flat': 0.38 * 0.22 * 1.2,
+  'brisket-point': 0.25 * 0.2 * 1.2,
+  'pork-shoulder': 0.24 * 0.19 * 1.2,
+  'chicken-leg': 0.2 * 0.12 * 1.2,
+  'chicken-half': 0.28 * 0.16 * 1.2,
+  'chicken-breast': 0.18 * 0.1 * 1.2,
+  'chicken-whole': 0.25 * 0.2 * 1.2,
+};
+const OTHER_M2 = 0.3 * 0.22 * 1.2;
+
+/** Whole spare ribs are trimmed square before they go on. */
+const asItLies = (cut: CutId): string => (cut === 'spareribs' ? 'st-louis-ribs' : cut);
+
+export const footprintM2 = (piece: Piece): number => piece.count * (ITEM_M2[asItLies(piece.cut)] ?? OTHER_M2);
+
+/**
+ * Cooking area where the pit names none [m²].
+ * @source common practice, no source: usual backyard sizes of each type, all levels
+ */
+const GRATE_M2: Readonly<Record<PitType, number>> = {
+  offset: 0.6,
+  kettle: 0.24,
+  drum: 0.48,
+  bullet: 0.3,
+  ceramic: 0.26,
+  pellet: 0.5,
+  cabinet: 0.8,
+  gas: 0.35,
+  electric: 0.4,
+  oven: 0.32,
+  unknown: 0.4,
+};
+
+export const grateM2 = (pit: Pit): number => pit.grateArea?.si ?? GRATE_M2[pit.type];
+
+/** Shelves of a household fridge that one item takes: two racks lie on a tray, a tray fills a shelf. */
+const ITEM_SHELVES: Readonly<Record<string, number>> = { rack: 0.5, large: 0.5, bird: 0.125, roast: 0.5 };
+
+/** @source common practice, no source: a 46 × 33 cm tray holds two racks */
+export const shelvesOf = (piece: Piece): number =>
+  Math.ceil(4 * piece.count * ITEM_SHELVES[familyOf(piece.cut)]!) / 4;
+
+/** Shelves of a household fridge that are free for the cook, where the kitchen names none. */
+export const DEFAULT_SHELVES = 4;
+/** A few jars of sauce. */
+export const JAR_SHELVES = 0.25;

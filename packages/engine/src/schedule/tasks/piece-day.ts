@@ -1,0 +1,290 @@
+import type { Piece, Range, Said, Stage } from '@pitwright/model';
+import type { PieceForecast } from '../../forecast/types.ts';
+import { type EpochS, floorToSlot, HOUR_S, MINUTE_S, roundToSlot, SLOT_S } from '../clock.ts';
+import { allReadyS, type Contender, rangeOf } from '../on-time.ts';
+import { familyOf, heatStages } from '../rest-rules.ts';
+import type { Occupancy, TaskKind, TaskLag } from '../types.ts';
+import { type DraftTask, draft, slotDurationS, type TaskScene, taskId } from './draft.ts';
+import { jobDuration } from './durations.ts';
+import { footprintM2 } from './footprint.ts';
+import type { BareSpan } from './rounds.ts';
+
+export interface PieceDay {
+  readonly tasks: readonly DraftTask[];
+  readonly occupancies: readonly Occupancy[];
+  readonly bare: readonly BareSpan[];
+  readonly firstGlazeId?: string;
+  readonly onId: string;
+  readonly offId: string;
+}
+
+/** How far the planned clock of a sign may give, by family [s]; the sign itself decides on the day. */
+const SIGN_GIVES_S: Readonly<Record<string, number>> = {
+  rack: 20 * MINUTE_S,
+  bird: 10 * MINUTE_S,
+  large: 45 * MINUTE_S,
+  roast: 20 * MINUTE_S,
+};
+/** A stage by the clock may run over by so much. */
+const CLOCK_GIVES_S = 10 * MINUTE_S;
+/** The chosen start may give by so much, and its price keeps it there. */
+export const START_GIVES_S = { earlier: 15 * MINUTE_S, later: 5 * MINUTE_S };
+const BOX_FROM_S = HOUR_S;
+/** A second coat is worth it when the glazed stage lasts this long. */
+const SECOND_COAT_S = 20 * MINUTE_S;
+/** Slicing may begin a while before the hour: it dries in minutes. */
+const SLICE_EARLY_S = 25 * MINUTE_S;
+
+/** All the work on one piece from the moment it goes on until it is sliced. */
+export function pieceDay(
+  contender: Contender,
+  forecast: PieceForecast,
+  onS: EpochS,
+  beforeMeat: readonly TaskLag[],
+  scene: TaskScene,
+): PieceDay {
+  const { piece, rule } = contender;
+  const family = familyOf(piece.cut);
+  const stages = heatStages(piece);
+  const job = (kind: TaskKind) => ({
+    kind,
+    subject: piece.id,
+    pieces: [piece],
+    duration: jobDuration(kind, [piece]),
+  });
+  const isPinned = piece.onAt !== undefined;
+  const on = draft({
+    ...job('meat-on'),
+    at: 'pit',
+    after: [...beforeMeat, { id: taskId(piece.id, 'out-of-fridge'), minLagS: 0, maxLagS: 40 * MINUTE_S }],
+    earliestS: isPinned ? onS : onS - START_GIVES_S.earlier,
+    latestS: isPinned ? onS : onS + START_GIVES_S.later,
+    wishS: onS,
+    earlyWeight: 6,
+    lateWeight: 8,
+  });
+  const onLasts = slotDurationS(on);
+  const tasks: DraftTask[] = [on];
+  const bare: BareSpan[] = [];
+  const readyS = plannedReadyS(contender, forecast, onS, scene);
+  let previous = { id: on.id, startS: 0 };
+  let wasWrapped = false;
+  let ovenFromId: string | undefined;
+  let firstGlazeId: string | undefined;
+  stages.forEach((stage, k) => {
+    const startsS = k === 0 ? 0 : stageStartS(forecast, k, previous.startS, readyS);
+    const endsS = k + 1 < stages.length ? stageStartS(forecast, k + 1, startsS, readyS) : readyS;
+    if (k > 0) {
+      const kind = changeKind(stage, stages[k - 1]!, wasWrapped, ovenFromId !== undefined);
+      const change = draft({
+        ...job(kind),
+        stage: stage.kind,
+        at: ovenFromId ? 'kitchen' : 'pit',
+        duration: changeDuration(kind, stage, piece, wasWrapped),
+        after: [
+          changeLag(stages[k - 1]!, previous, forecast.stages[k]?.startS, startsS, onLasts, on.id, family),
+        ],
+        wishS: onS + startsS,
+        sign: stageSign(stages[k - 1]!, stage),
+      });
+      tasks.push(change);
+      if (stage.kind === 'glazed') firstGlazeId ??= change.id;
+      if (kind === 'to-oven') ovenFromId = change.id;
+      previous = { id: change.id, startS: startsS };
+      if (stage.kind === 'glazed' && endsS - startsS >= SECOND_COAT_S) {
+        const between = roundToSlot((endsS - startsS) / 2);
+        tasks.push(
+          draft({
+            ...job('glaze'),
+            stage: stage.kind,
+            round: 2,
+            at: ovenFromId ? 'kitchen' : 'pit',
+            after: [
+              {
+                id: change.id,
+                minLagS: Math.max(0, between - 10 * MINUTE_S),
+                maxLagS: between + 5 * MINUTE_S,
+              },
+            ],
+            sign: { id: 'sign.coat-tacky' },
+          }),
+        );
+      }
+    }
+    wasWrapped = stage.kind === 'foil' || stage.kind === 'paper';
+    if (stage.kind === 'bare' && !ovenFromId)
+      bare.push({ piece, span: { fromS: onS + startsS, toS: onS + endsS } });
+  });
+  const ready = rangeOf(allReadyS(contender));
+  const test = testTask(contender, ready, job('test-bite'), on, onLasts, ovenFromId !== undefined);
+  if (test) tasks.push(test);
+  const off = draft({
+    ...job('take-off'),
+    at: ovenFromId ? 'kitchen' : 'pit',
+    after: [
+      aroundLag(on.id, readyS - onLasts, family === 'large' ? 20 * MINUTE_S : 10 * MINUTE_S),
+      ...(previous.id === on.id ? [] : [{ id: previous.id, minLagS: 0 }]),
+    ],
+    wishS: onS + readyS,
+    sign: biteSign(piece),
+    earlyWeight: 2,
+    lateWeight: 2,
+  });
+  const slice = draft({
+    ...job('slice'),
+    at: 'kitchen',
+    after: [{ id: off.id, minLagS: rule.restLeastS, maxLagS: Math.max(rule.restLeastS, rule.holdLongestS) }],
+    earliestS: scene.tableS.atS - SLICE_EARLY_S - slotDurationS(draft({ ...job('slice'), at: 'kitchen' })),
+    latestS: scene.tableS.untilS - slotDurationS(draft({ ...job('slice'), at: 'kitchen' })),
+    wishS: floorToSlot(scene.tableS.atS - slotDurationS(draft({ ...job('slice'), at: 'kitchen' }))),
+    earlyWeight: 1,
+    lateWeight: piece.forCamera ? 1 : 2,
+  });
+  tasks.push(off, slice);
+  return {
+    tasks,
+    occupancies: occupancies(piece, on.id, off.id, slice.id, ovenFromId, rule.holdLongestS > BOX_FROM_S),
+    bare,
+    ...(firstGlazeId && { firstGlazeId }),
+    onId: on.id,
+    offId: off.id,
+  };
+}
+
+/** Planned ready time from meat-on: the median; a piece that most members never finish is planned for the table. */
+function plannedReadyS(contender: Contender, forecast: PieceForecast, onS: EpochS, scene: TaskScene): number {
+  const median = rangeOf(allReadyS(contender)).p50;
+  const tableS = scene.tableS.atS - contender.rule.restLeastS - onS;
+  if (contender.waitsOnHeat && median < tableS) return roundToSlot(tableS);
+  if (median < Infinity) return roundToSlot(median);
+  const lastStage = forecast.stages.at(-1)?.startS.p50 ?? 0;
+  return roundToSlot(Math.max(tableS, lastStage < Infinity ? lastStage : 0, SLOT_S));
+}
+
+/** Median start of a stage, kept between the stage before it and the ready time. */
+const stageStartS = (forecast: PieceForecast, k: number, afterS: number, readyS: number): number => {
+  const median = forecast.stages[k]?.startS.p50 ?? Infinity;
+  return roundToSlot(
+    Math.min(Math.max(median < Infinity ? median : readyS, afterS), Math.max(readyS, afterS)),
+  );
+};
+
+function changeKind(stage: Stage, before: Stage, wasWrapped: boolean, isInOven: boolean): TaskKind {
+  if (stage.in === 'oven' && before.in !== 'oven' && !isInOven) return 'to-oven';
+  if (stage.kind === 'foil' || stage.kind === 'paper') return 'wrap';
+  if (stage.kind === 'glazed') return 'glaze';
+  return wasWrapped ? 'unwrap' : 'look';
+}
+
+/** Opening the foil and brushing the first coat are one job; so are wrapping and carrying to the oven. */
+function changeDuration(kind: TaskKind, stage: Stage, piece: Piece, wasWrapped: boolean): Range {
+  const own = jobDuration(kind, [piece]);
+  const more =
+    kind === 'glaze' && wasWrapped
+      ? jobDuration('unwrap', [piece])
+      : kind === 'to-oven' && (stage.kind === 'foil' || stage.kind === 'paper') && !wasWrapped
+        ? jobDuration('wrap', [piece])
+        : undefined;
+  if (!more) return own;
+  return { p10: own.p10 + more.p10, p50: own.p50 + more.p50, p90: own.p90 + more.p90, neverShare: 0 };
+}
+
+/** A stage that ends by the clock binds to its own beginning; one that ends by a sign gives around its median. */
+function changeLag(
+  ending: Stage,
+  previous: { readonly id: string; readonly startS: number },
+  start: Range | undefined,
+  startsS: number,
+  onLasts: number,
+  onId: string,
+  family: string,
+): TaskLag {
+  if (ending.until.by === 'clock') {
+    const lasts = Math.max(0, roundToSlot(ending.until.after.si) - (previous.id === onId ? onLasts : 0));
+    return { id: previous.id, minLagS: lasts, maxLagS: lasts + CLOCK_GIVES_S };
+  }
+  const gives = SIGN_GIVES_S[family]!;
+  const from = Math.max(start ? start.p10 : 0, startsS - gives);
+  const to = Math.min(start && start.p90 < Infinity ? start.p90 : Infinity, startsS + gives);
+  return {
+    id: onId,
+    minLagS: Math.max(0, Math.min(roundToSlot(from), startsS) - onLasts),
+    maxLagS: Math.max(0, Math.max(roundToSlot(to), startsS) - onLasts),
+  };
+}
+
+const aroundLag = (id: string, lagS: number, givesS: number): TaskLag => ({
+  id,
+  minLagS: Math.max(0, lagS - givesS),
+  maxLagS: Math.max(0, lagS + givesS),
+});
+
+/** One test when the first members are ready, where that is worth a walk. */
+function testTask(
+  contender: Contender,
+  ready: Range,
+  job: Pick<Parameters<typeof draft>[0], 'kind' | 'subject' | 'pieces' | 'duration'>,
+  on: DraftTask,
+  onLasts: number,
+  isInOven: boolean,
+): DraftTask | undefined {
+  const last = heatStages(contender.piece).at(-1);
+  if (!(ready.p50 - ready.p10 >= 15 * MINUTE_S) || !(ready.p50 < Infinity)) return undefined;
+  if (last && last.until.by !== 'bite' && last.until.by !== 'table') return undefined;
+  const atS = Math.max(0, roundToSlot(ready.p10) - onLasts);
+  return draft({
+    ...job,
+    at: isInOven ? 'kitchen' : 'pit',
+    after: [{ id: on.id, minLagS: Math.max(0, atS - 15 * MINUTE_S), maxLagS: atS + 10 * MINUTE_S }],
+    sign: biteSign(contender.piece),
+  });
+}
+
+const biteSign = (piece: Piece): Said => ({ id: `sign.bite-${piece.bite}` });
+
+const stageSign = (ending: Stage, next: Stage): Said => {
+  switch (ending.until.by) {
+    case 'bark':
+      return { id: 'sign.bark-set' };
+    case 'core':
+      return { id: 'sign.core', params: { temperature: ending.until.temperature } };
+    case 'surface':
+      return { id: 'sign.surface', params: { temperature: ending.until.temperature } };
+    case 'bite':
+      return { id: `sign.bite-${ending.until.bite}` };
+    case 'clock':
+      return {
+        id: next.kind === 'glazed' ? 'sign.clock-then-glaze' : 'sign.clock',
+        params: { after: ending.until.after },
+      };
+    case 'table':
+      return { id: 'sign.table' };
+  }
+};
+
+function occupancies(
+  piece: Piece,
+  onId: string,
+  offId: string,
+  sliceId: string,
+  ovenFromId: string | undefined,
+  holdsInBox: boolean,
+): Occupancy[] {
+  const stay = (
+    kind: Occupancy['need']['kind'],
+    amount: number,
+    fromTaskId: string,
+    toTaskId: string,
+  ): Occupancy => ({
+    id: `${piece.id}/${kind}`,
+    need: { kind, amount },
+    pieceId: piece.id,
+    fromTaskId,
+    toTaskId,
+  });
+  return [
+    stay('grate', footprintM2(piece), onId, ovenFromId ?? offId),
+    ...(ovenFromId ? [stay('oven', 0.5, ovenFromId, offId)] : []),
+    ...(holdsInBox && familyOf(piece.cut) === 'large' ? [stay('box', 1, offId, sliceId)] : []),
+  ];
+}

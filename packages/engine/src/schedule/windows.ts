@@ -1,0 +1,71 @@
+import type { Problem } from './problem.ts';
+
+/** start[to] − start[from] ≥ gap, in slots. */
+export interface Edge {
+  readonly from: number;
+  readonly to: number;
+  readonly gap: number;
+}
+
+/** The jobs by number, and every lag as difference constraints between starts. */
+export interface Network {
+  readonly index: ReadonlyMap<string, number>;
+  readonly duration: Int32Array;
+  readonly edges: readonly Edge[];
+}
+
+/** First and last start of every job. */
+export interface Windows {
+  readonly first: Int32Array;
+  readonly last: Int32Array;
+}
+
+export function networkOf(problem: Pick<Problem, 'jobs' | 'lags'>): Network {
+  const index = new Map(problem.jobs.map((job, k) => [job.id, k]));
+  const duration = Int32Array.from(problem.jobs, (job) => job.duration);
+  const edges: Edge[] = [];
+  for (const lag of problem.lags) {
+    const from = index.get(lag.from);
+    const to = index.get(lag.to);
+    if (from === undefined || to === undefined) throw new RangeError(`lag ${lag.from} → ${lag.to} joins no jobs`);
+    edges.push({ from, to, gap: duration[from]! + lag.min });
+    if (lag.max !== undefined) edges.push({ from: to, to: from, gap: -(duration[from]! + lag.max) });
+  }
+  return { index, duration, edges };
+}
+
+export const widestWindows = (problem: Pick<Problem, 'jobs'>): Windows => ({
+  first: Int32Array.from(problem.jobs, (job) => job.earliest),
+  last: Int32Array.from(problem.jobs, (job) => job.latest),
+});
+
+export const copied = (windows: Windows): Windows => ({
+  first: windows.first.slice(),
+  last: windows.last.slice(),
+});
+
+/**
+ * Tightens the windows in place until nothing changes (Bellman–Ford on difference constraints).
+ * @returns the number of a job whose window has closed, or −1 when all stay open
+ */
+export function propagate(edges: readonly Edge[], windows: Windows): number {
+  const { first, last } = windows;
+  for (let k = 0; k < first.length; k++) if (first[k]! > last[k]!) return k;
+  // A window shrinks with every change, so this ends; a positive cycle of gaps ends by closing one.
+  for (let hasChanged = true; hasChanged; ) {
+    hasChanged = false;
+    for (const { from, to, gap } of edges) {
+      if (first[from]! + gap > first[to]!) {
+        first[to] = first[from]! + gap;
+        if (first[to]! > last[to]!) return to;
+        hasChanged = true;
+      }
+      if (last[to]! - gap < last[from]!) {
+        last[from] = last[to]! - gap;
+        if (first[from]! > last[from]!) return from;
+        hasChanged = true;
+      }
+    }
+  }
+  return -1;
+}
