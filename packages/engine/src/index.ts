@@ -55,3 +55,4 @@ export type {
   Walk,
   Workplace,
 } from './schedule/types.ts';
+export { type PlanOptions, planCook } from './schedule/plan.ts';

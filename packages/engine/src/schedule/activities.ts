@@ -53,3 +53,25 @@ export function resourcesOf(problem: Problem, network: Network): Resource[] {
 
 /** Rounding slack on capacities: areas are sums of decimals. */
 export const CAPACITY_EPSILON = 1e-9;
+
+/** A smallest-first set of activities that together overload the resource at some moment, if any. */
+export function overloaded(
+  activities: readonly Activity[],
+  capacity: number,
+  startOf: (activity: Activity) => number,
+  endOf: (activity: Activity) => number,
+): readonly Activity[] | undefined {
+  for (const at of activities) {
+    const moment = startOf(at);
+    const active = activities.filter((a) => startOf(a) <= moment && moment < endOf(a));
+    if (active.reduce((sum, a) => sum + a.amount, 0) <= capacity + CAPACITY_EPSILON) continue;
+    const clash: Activity[] = [];
+    let sum = 0;
+    for (const a of [...active].sort((x, y) => y.amount - x.amount)) {
+      clash.push(a);
+      sum += a.amount;
+      if (sum > capacity + CAPACITY_EPSILON) return clash;
+    }
+  }
+  return undefined;
+}

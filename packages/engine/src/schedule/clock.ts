@@ -13,7 +13,9 @@ export interface Span {
 export const MINUTE_S = 60;
 export const HOUR_S = 3600;
 /** Planned clock times stand on five minutes. */
-export const SLOT_S = 300;
+export const FIVE_MINUTES_S = 300;
+/** Grid on which jobs are placed. */
+export const SLOT_S = 60;
 
 /** @throws RangeError on anything that is no UTC instant */
 export const epochS = (instant: Instant): EpochS =>
@@ -25,9 +27,9 @@ export const instantOf = (seconds: EpochS): Instant => {
   return Temporal.Instant.fromEpochMilliseconds(Math.round(seconds) * 1000).toString();
 };
 
-export const floorToSlot = (seconds: number): number => Math.floor(seconds / SLOT_S) * SLOT_S;
-export const ceilToSlot = (seconds: number): number => Math.ceil(seconds / SLOT_S) * SLOT_S;
-export const roundToSlot = (seconds: number): number => Math.round(seconds / SLOT_S) * SLOT_S;
+export const floorToFive = (seconds: number): number => Math.floor(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
+export const ceilToFive = (seconds: number): number => Math.ceil(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
+export const roundToFive = (seconds: number): number => Math.round(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
 
 const zoned = (seconds: EpochS, zone: string): Temporal.ZonedDateTime =>
   Temporal.Instant.fromEpochMilliseconds(seconds * 1000).toZonedDateTimeISO(zone);

@@ -2,11 +2,16 @@ import { type Activity, CAPACITY_EPSILON, type Resource, resourcesOf } from './a
 import type { Job, Placement, Problem, Slots } from './problem.ts';
 import { copied, type Network, networkOf, propagate, type Windows, widestWindows } from './windows.ts';
 
-/** Price of a slot of night work, of a walk of its own, and of standing idle, against one slot off the wish. */
-const NIGHT_PRICE = 1000;
+/** Prices against five minutes off a wish: a minute of night work, a walk of its own, waiting, a start off the five. */
+const NIGHT_PRICE = 200;
 const WALK_PRICE = 25;
-const IDLE_PRICE = 0.02;
-const RESTARTS = 40;
+const IDLE_PRICE = 0.004;
+const ODD_MINUTE_PRICE = 0.5;
+const RESTARTS = 60;
+/** Heavier wishes are served first: the chosen starts, then the table, then what has the least room. */
+const FIRST = [0, 2e3, 4e3, 8e3];
+const rankOf = (job: Job): number =>
+  job.isPinned ? 3 : job.earlyWeight >= 6 ? 2 : job.lateWeight >= 6 ? 1 : 0;
 
 /**
  * A placement by taking the job with the least room first and giving it its cheapest slot, all other windows being
@@ -14,7 +19,10 @@ const RESTARTS = 40;
  * @param near  starts to stay close to, as after a mishap
  * @returns undefined when no try placed every job
  */
-export function placeGreedily(problem: Problem, near: ReadonlyMap<string, number> = new Map()): Placement | undefined {
+export function placeGreedily(
+  problem: Problem,
+  near: ReadonlyMap<string, number> = new Map(),
+): Placement | undefined {
   const network = networkOf(problem);
   const resources = resourcesOf(problem, network);
   const open = widestWindows(problem);
@@ -69,7 +77,11 @@ class Board {
     this.#problem.jobs.forEach((job, k) => {
       start.set(job.id, this.#placed.get(k)!);
       const workers = this.#hands.get(k);
-      if (workers?.length) hands.set(job.id, workers.map((w) => this.#problem.workers[w]!.id));
+      if (workers?.length)
+        hands.set(
+          job.id,
+          workers.map((w) => this.#problem.workers[w]!.id),
+        );
     });
     return { start, hands };
   }
@@ -79,7 +91,7 @@ class Board {
     let bestKey = Infinity;
     for (const k of waiting) {
       const room = this.#windows.last[k]! - this.#windows.first[k]!;
-      const key = room - 1e5 * urgency[k]! + (this.#problem.jobs[k]!.hands > 0 ? 0 : 0.5);
+      const key = room - 1e5 * urgency[k]! - FIRST[rankOf(this.#problem.jobs[k]!)]!;
       if (key < bestKey) {
         best = k;
         bestKey = key;
@@ -101,7 +113,7 @@ class Board {
       const next = copied(this.#windows);
       next.first[k] = slot;
       next.last[k] = slot;
-      if (propagate(this.#network.edges, next) >= 0) continue;
+      if (propagate(this.#network.edges, next) >= 0 || this.#crowdsDecided(k, slot, workers, next)) continue;
       this.#placed.set(k, slot);
       if (this.#overloads(k)) {
         this.#placed.delete(k);
@@ -130,6 +142,31 @@ class Board {
     return free.length >= job.hands ? free.slice(0, job.hands) : undefined;
   }
 
+  /** Whether a waiting job whose start this decides would find its hands taken. */
+  #crowdsDecided(k: number, slot: number, workers: readonly number[], next: Windows): boolean {
+    const { jobs, workers: hands } = this.#problem;
+    const decided: { span: Slots; hands: number }[] = [];
+    const mine = { from: slot, to: slot + jobs[k]!.duration };
+    for (let j = 0; j < jobs.length; j++) {
+      if (j === k || this.#placed.has(j) || jobs[j]!.hands === 0 || next.first[j] !== next.last[j]) continue;
+      const span = { from: next.first[j]!, to: next.first[j]! + jobs[j]!.duration };
+      let free = 0;
+      hands.forEach((worker, w) => {
+        const isTaken =
+          (workers.includes(w) && meet(mine, span)) ||
+          worker.away.some((away) => meet(away, span)) ||
+          [...this.#hands].some(([other, by]) => by.includes(w) && meet(this.#spanOf(other), span));
+        if (!isTaken) free++;
+      });
+      const rivals = decided
+        .filter((other) => meet(other.span, span))
+        .reduce((sum, other) => sum + other.hands, 0);
+      if (free - rivals < jobs[j]!.hands) return true;
+      decided.push({ span, hands: jobs[j]!.hands });
+    }
+    return false;
+  }
+
   #spanOf(k: number): Slots {
     const from = this.#placed.get(k)!;
     return { from, to: from + this.#problem.jobs[k]!.duration };
@@ -146,11 +183,12 @@ class Board {
     const span = { from: slot, to: slot + job.duration };
     const night = workers.reduce((sum, w) => sum + this.#asleepSlots(w, span), 0);
     const wish = this.#near.get(job.id) ?? job.wish;
-    const early = this.#near.has(job.id) ? 3 : job.earlyWeight;
-    const late = this.#near.has(job.id) ? 3 : job.lateWeight;
+    const early = (this.#near.has(job.id) ? 3 : job.earlyWeight) / 5;
+    const late = (this.#near.has(job.id) ? 3 : job.lateWeight) / 5;
     const off = wish === undefined ? 0 : slot < wish ? early * (wish - slot) : late * (slot - wish);
     const walk = job.at === 'pit' && job.hands > 0 && !this.#joinsWalk(span) ? WALK_PRICE : 0;
-    return NIGHT_PRICE * night + walk + off + IDLE_PRICE * slot;
+    const odd = job.hands > 0 && slot % 5 !== 0 && !(job.at === 'pit' && walk === 0) ? ODD_MINUTE_PRICE : 0;
+    return NIGHT_PRICE * night + walk + off + odd + IDLE_PRICE * slot;
   }
 
   /** Another job at the pit ends where this begins, or begins where this ends. */

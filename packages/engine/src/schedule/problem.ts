@@ -48,7 +48,7 @@ export interface Stay {
   readonly to: string;
 }
 
-/** What is to be placed, on a grid of five minutes from `originS`: all data whole numbers. */
+/** What is to be placed, on a grid of one minute from `originS`: all data whole numbers. */
 export interface Problem {
   readonly originS: EpochS;
   readonly length: number;

@@ -1,4 +1,4 @@
-import { type Activity, CAPACITY_EPSILON, resourcesOf } from './activities.ts';
+import { type Activity, overloaded, resourcesOf } from './activities.ts';
 import type { Placement, Problem } from './problem.ts';
 import { copied, type Edge, networkOf, propagate, type Windows, widestWindows } from './windows.ts';
 
@@ -35,7 +35,7 @@ export function findFit(problem: Problem, nodes = NODES): Fit {
     const startOf = (activity: Activity): number => windows.first[activity.startJob]! + activity.startOffset;
     const endOf = (activity: Activity): number => windows.first[activity.endJob]! + activity.endOffset;
     for (const { capacity, activities } of resources) {
-      const clash = overload(activities, capacity, startOf, endOf);
+      const clash = overloaded(activities, capacity, startOf, endOf);
       if (clash) return order(clash, edges, windows, given);
     }
     return assign(edges, windows, given, startOf, endOf);
@@ -66,7 +66,7 @@ export function findFit(problem: Problem, nodes = NODES): Fit {
     startOf: (activity: Activity) => number,
     endOf: (activity: Activity) => number,
   ): Fit => {
-    const tooMany = overload(busy, problem.workers.length, startOf, endOf);
+    const tooMany = overloaded(busy, problem.workers.length, startOf, endOf);
     if (tooMany) return order(tooMany, edges, windows, given);
     const hands = new Map<string, readonly string[]>();
     const taken = problem.workers.map(() => [] as Activity[]);
@@ -78,11 +78,16 @@ export function findFit(problem: Problem, nodes = NODES): Fit {
         !problem.workers[w]!.away.some((span) => span.from < to && from < span.to) &&
         !taken[w]!.some((other) => startOf(other) < to && from < endOf(other));
       const may = given.get(activity.startJob);
-      const choice = problem.workers.map((_, w) => w).filter((w) => (may === undefined || may === w) && isFree(w));
+      const choice = problem.workers
+        .map((_, w) => w)
+        .filter((w) => (may === undefined || may === w) && isFree(w));
       if (choice.length >= activity.amount) {
         const chosen = choice.slice(0, activity.amount);
         for (const w of chosen) taken[w]!.push(activity);
-        hands.set(activity.id, chosen.map((w) => problem.workers[w]!.id));
+        hands.set(
+          activity.id,
+          chosen.map((w) => problem.workers[w]!.id),
+        );
         continue;
       }
       return unassigned(activity, edges, windows, given, taken);
@@ -102,7 +107,14 @@ export function findFit(problem: Problem, nodes = NODES): Fit {
     const w = problem.workers.length === 1 ? 0 : given.get(job);
     if (w === undefined || activity.amount > 1)
       return activity.amount > 1
-        ? shiftPast(activity, problem.workers.map((_, k) => k), edges, windows, given, taken)
+        ? shiftPast(
+            activity,
+            problem.workers.map((_, k) => k),
+            edges,
+            windows,
+            given,
+            taken,
+          )
         : branch(
             problem.workers.map((_, k) => k),
             (worker) => solve(edges, copied(windows), new Map([...given, [job, worker]])),
@@ -166,25 +178,3 @@ const precedence = (before: Activity, after: Activity): Edge => ({
   to: after.startJob,
   gap: before.endOffset - after.startOffset,
 });
-
-/** A smallest-first set of activities that together overload the resource at some moment, if any. */
-function overload(
-  activities: readonly Activity[],
-  capacity: number,
-  startOf: (activity: Activity) => number,
-  endOf: (activity: Activity) => number,
-): readonly Activity[] | undefined {
-  for (const at of activities) {
-    const moment = startOf(at);
-    const active = activities.filter((a) => startOf(a) <= moment && moment < endOf(a));
-    if (active.reduce((sum, a) => sum + a.amount, 0) <= capacity + CAPACITY_EPSILON) continue;
-    const clash: Activity[] = [];
-    let sum = 0;
-    for (const a of [...active].sort((x, y) => y.amount - x.amount)) {
-      clash.push(a);
-      sum += a.amount;
-      if (sum > capacity + CAPACITY_EPSILON) return clash;
-    }
-  }
-  return undefined;
-}

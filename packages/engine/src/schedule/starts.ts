@@ -1,4 +1,4 @@
-import { type EpochS, epochS, roundToSlot, SLOT_S } from './clock.ts';
+import { type EpochS, epochS, FIVE_MINUTES_S, roundToFive } from './clock.ts';
 import {
   allReadyS,
   and,
@@ -16,6 +16,8 @@ export interface Starts {
   /** Share of the members with all pieces on time. */
   readonly chance: number;
   readonly reachesAsked: boolean;
+  /** Whether the order asked between pieces is kept. */
+  readonly keepsOrder: boolean;
 }
 
 interface Candidate {
@@ -23,6 +25,9 @@ interface Candidate {
   readonly flags: Uint8Array;
   readonly waitS: number;
 }
+
+/** How far starts `onS` break the order asked between pieces [s]; 0 keeps it. */
+export type OrderBreach = (onS: readonly EpochS[]) => number;
 
 /** Price of the night that starts `onS` bring: lower is better; the same unit for all of one cook. */
 export type NightPrice = (onS: readonly EpochS[]) => number;
@@ -41,22 +46,26 @@ export function chooseStarts(
   table: TableS,
   chanceAsked: number,
   nightPrice: NightPrice = () => 0,
+  orderBreach: OrderBreach = () => 0,
 ): Starts {
   const members = contenders[0]?.members ?? 0;
   if (contenders.some((contender) => contender.members !== members))
     throw new RangeError('all pieces need the same members');
   const menus = contenders.map((contender) => candidatesOf(contender, table));
   const asked = Math.ceil(chanceAsked * members - 1e-9);
+  const startsAt = (at: readonly number[]): EpochS[] => at.map((k, p) => menus[p]![k]!.onS);
   const jointOf = (at: readonly number[]): number =>
-    countOf(at.map((k, p) => menus[p]![k]!.flags).reduce(and, new Uint8Array(members).fill(1)));
-  const best = climb(menus, members);
+    countOf(at.map((k, p) => menus[p]![k]!.flags).reduce(and, new Uint8Array(members).fill(1))) -
+    BREACH_MEMBERS_PER_S * orderBreach(startsAt(at));
+  const best = ascend(menus, climb(menus, members), jointOf);
   const bestCount = jointOf(best);
   const goal = Math.min(asked, bestCount);
   const chosen = settle(menus, best, goal, jointOf, nightPrice);
   return {
-    onS: chosen.map((k, p) => menus[p]![k]!.onS),
-    chance: members ? jointOf(chosen) / members : 0,
+    onS: startsAt(chosen),
+    chance: members ? Math.max(0, jointOf(chosen)) / members : 0,
     reachesAsked: bestCount >= asked,
+    keepsOrder: orderBreach(startsAt(chosen)) === 0,
   };
 }
 
@@ -69,18 +78,21 @@ function candidatesOf(contender: Contender, table: TableS): Candidate[] {
   });
   if (contender.piece.onAt) return [candidate(epochS(contender.piece.onAt))];
   const finite = allReadyS(contender).filter((readyS) => readyS < Infinity);
-  if (finite.length === 0) return [candidate(roundToSlot(table.atS - NO_TIME_KNOWN_S))];
+  if (finite.length === 0) return [candidate(roundToFive(table.atS - NO_TIME_KNOWN_S))];
   const ready = rangeOf(finite);
   const longest = finite.reduce((a, b) => Math.max(a, b), 0);
-  const firstS = roundToSlot(table.atS - longest - contender.rule.holdLongestS);
-  const lastS = roundToSlot(table.untilS - contender.rule.restLeastS);
+  const firstS = roundToFive(table.atS - longest - contender.rule.holdLongestS);
+  const lastS = roundToFive(table.untilS - contender.rule.restLeastS);
   const menu: Candidate[] = [];
-  for (let onS = firstS; onS <= lastS; onS += SLOT_S) {
+  for (let onS = firstS; onS <= lastS; onS += FIVE_MINUTES_S) {
     const next = candidate(onS);
     if (countOf(next.flags) > 0) menu.push(next);
   }
-  return menu.length ? menu : [candidate(roundToSlot(table.atS - ready.p50 - contender.rule.restLeastS))];
+  return menu.length ? menu : [candidate(roundToFive(table.atS - ready.p50 - contender.rule.restLeastS))];
 }
+
+/** A broken order weighs more than any number of members. */
+const BREACH_MEMBERS_PER_S = 10;
 
 /** Half a day before the table, for a piece that no member ever gets ready. */
 const NO_TIME_KNOWN_S = 12 * 3600;
@@ -116,6 +128,29 @@ function climb(menus: readonly (readonly Candidate[])[], members: number): numbe
       });
     });
     if (!hasMoved) break;
+  }
+  return at;
+}
+
+/** Single and paired moves while they raise the joint count: what single changes of `climb` cannot see. */
+function ascend(
+  menus: readonly (readonly Candidate[])[],
+  from: readonly number[],
+  jointOf: (at: readonly number[]) => number,
+): number[] {
+  let at = [...from];
+  let joint = jointOf(at);
+  for (let step = 0; step < 500; step++) {
+    let best: number[] | undefined;
+    for (const moved of neighbours(at, menus)) {
+      const count = jointOf(moved);
+      if (count > joint) {
+        joint = count;
+        best = moved;
+      }
+    }
+    if (!best) return at;
+    at = best;
   }
   return at;
 }

@@ -27,7 +27,8 @@ export function networkOf(problem: Pick<Problem, 'jobs' | 'lags'>): Network {
   for (const lag of problem.lags) {
     const from = index.get(lag.from);
     const to = index.get(lag.to);
-    if (from === undefined || to === undefined) throw new RangeError(`lag ${lag.from} → ${lag.to} joins no jobs`);
+    if (from === undefined || to === undefined)
+      throw new RangeError(`lag ${lag.from} → ${lag.to} joins no jobs`);
     edges.push({ from, to, gap: duration[from]! + lag.min });
     if (lag.max !== undefined) edges.push({ from: to, to: from, gap: -(duration[from]! + lag.max) });
   }
@@ -68,4 +69,25 @@ export function propagate(edges: readonly Edge[], windows: Windows): number {
     }
   }
   return -1;
+}
+
+/**
+ * Longest chain of gaps from each job to each other (Floyd–Warshall), −∞ where none leads: start[b] − start[a] is at
+ * least `longest[a * n + b]` in every placement.
+ */
+export function longestGaps(count: number, edges: readonly Edge[]): Float64Array {
+  const longest = new Float64Array(count * count).fill(-Infinity);
+  for (let k = 0; k < count; k++) longest[k * count + k] = 0;
+  for (const { from, to, gap } of edges)
+    longest[from * count + to] = Math.max(longest[from * count + to]!, gap);
+  for (let via = 0; via < count; via++)
+    for (let a = 0; a < count; a++) {
+      const first = longest[a * count + via]!;
+      if (first === -Infinity) continue;
+      for (let b = 0; b < count; b++) {
+        const through = first + longest[via * count + b]!;
+        if (through > longest[a * count + b]!) longest[a * count + b] = through;
+      }
+    }
+  return longest;
 }

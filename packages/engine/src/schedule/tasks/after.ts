@@ -1,4 +1,4 @@
-import { HOUR_S, MINUTE_S } from '../clock.ts';
+import { HOUR_S, MINUTE_S, wallClockS } from '../clock.ts';
 import { type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
 import { fixedDuration } from './durations.ts';
 
@@ -21,7 +21,7 @@ export function afterTasks(scene: TaskScene, offIds: readonly string[]): DraftTa
     earliestS: scene.tableS.atS,
     latestS: scene.tableS.untilS,
     wishS: scene.tableS.atS,
-    lateWeight: 8,
+    lateWeight: 30,
   });
   const withinS = leftoversWithinS(scene.cook.weather?.air?.si);
   return [
@@ -46,7 +46,8 @@ export function afterTasks(scene: TaskScene, offIds: readonly string[]): DraftTa
       at: 'pit',
       subject: 'fire',
       duration: fixedDuration('ash-out'),
-      after: offIds.map((id) => ({ id, minLagS: 14 * HOUR_S })),
+      after: offIds.map((id) => ({ id, minLagS: 12 * HOUR_S })),
+      earliestS: wallClockS(scene.tableS.atS, 1, '07:00', scene.cook.zone),
       sign: { id: 'sign.ash-cold' },
     }),
   ];

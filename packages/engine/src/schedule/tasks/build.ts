@@ -5,6 +5,7 @@ import {
   type EpochS,
   epochS,
   HOUR_S,
+  instantOf,
   MINUTE_S,
   recurringSpans,
   type Span,
@@ -12,6 +13,7 @@ import {
 } from '../clock.ts';
 import type { Contender } from '../on-time.ts';
 import { familyOf } from '../rest-rules.ts';
+import type { Starts } from '../starts.ts';
 import type { Occupancy } from '../types.ts';
 import { afterTasks } from './after.ts';
 import { type DraftPlan, type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
@@ -24,6 +26,7 @@ import { roundTasks } from './rounds.ts';
 
 /** Kitchen work of the day before begins here unless asked otherwise. @source common practice, no source */
 const AFTERNOON = '15:00';
+const MORNING = '07:00';
 const BEDTIME = '23:00';
 
 /** What the tasks need to know of the clock: horizon from the morning before the first fire to the day after the table. */
@@ -51,10 +54,11 @@ export function buildTasks(
   scene: TaskScene,
   contenders: readonly Contender[],
   forecast: CookForecast,
-  onS: readonly EpochS[],
+  starts: Pick<Starts, 'onS' | 'keepsOrder'>,
   simmers: Readonly<Record<string, Range>> = {},
 ): DraftPlan {
   const { cook } = scene;
+  const { onS, keepsOrder } = starts;
   const fire = fireTasks(cook.pit);
   const firstIndex = onS.indexOf(Math.min(...onS));
   const days: PieceDay[] = contenders.map((contender, p) =>
@@ -62,7 +66,13 @@ export function buildTasks(
       contender,
       forecast.pieces.find((piece) => piece.pieceId === contender.piece.id)!,
       onS[p]!,
-      p === firstIndex ? fire.beforeMeat : fire.beforeMeat.map(({ id, minLagS }) => ({ id, minLagS })),
+      [
+        ...(p === firstIndex ? fire.beforeMeat : fire.beforeMeat.map(({ id, minLagS }) => ({ id, minLagS }))),
+        ...(keepsOrder ? (contender.piece.after ?? []) : []).map((id) => ({
+          id: taskId(id, 'take-off'),
+          minLagS: 0,
+        })),
+      ],
       scene,
     ),
   );
@@ -119,8 +129,15 @@ export function buildTasks(
       days.map((day) => day.offId),
     ),
   );
-  return { tasks, occupancies };
+  const opensS = wallClockS(scene.dayBeforeS, 0, MORNING, cook.zone);
+  return { tasks: tasks.map((task) => notBefore(task, opensS)), occupancies };
 }
+
+/** Nobody makes sauce before the morning of the first day. */
+const notBefore = (task: DraftTask, opensS: EpochS): DraftTask =>
+  task.earliestAt === undefined || epochS(task.earliestAt) < opensS
+    ? { ...task, earliestAt: instantOf(opensS) }
+    : task;
 
 const pieceIdOf = (day: PieceDay): string => day.onId.split('/')[0]!;
 

@@ -1,5 +1,5 @@
 import type { Cook, Piece, Said } from '@pitwright/model';
-import { ceilToSlot, type EpochS, instantOf, type Span } from '../clock.ts';
+import { ceilToFive, type EpochS, instantOf, MINUTE_S, type Span } from '../clock.ts';
 import type { EquipmentNeed, Occupancy, Task, TaskKind, TaskLag, Workplace } from '../types.ts';
 import { plannedS } from './durations.ts';
 
@@ -76,6 +76,8 @@ export function draft(wish: TaskWish): DraftTask {
   };
 }
 
-/** Time kept free for it, in whole five minutes [s]. */
-export const slotDurationS = (task: Pick<Task, 'durationS'>): number =>
-  Math.max(300, ceilToSlot(plannedS(task.durationS) - 1));
+/** Time kept free for it: whole minutes, whole five minutes above a quarter of an hour [s]. */
+export const slotDurationS = (task: Pick<Task, 'durationS'>): number => {
+  const wholeMinutes = Math.ceil(plannedS(task.durationS) / MINUTE_S - 1e-9) * MINUTE_S;
+  return wholeMinutes > 15 * MINUTE_S ? ceilToFive(wholeMinutes) : Math.max(MINUTE_S, wholeMinutes);
+};

@@ -47,12 +47,14 @@ const GRATE_M2: Readonly<Record<PitType, number>> = {
 
 export const grateM2 = (pit: Pit): number => pit.grateArea?.si ?? GRATE_M2[pit.type];
 
-/** Shelves of a household fridge that one item takes: two racks lie on a tray, a tray fills a shelf. */
-const ITEM_SHELVES: Readonly<Record<string, number>> = { rack: 0.5, large: 0.5, bird: 0.125, roast: 0.5 };
+/**
+ * Share of a fridge shelf that one item takes, rubbed and wrapped.
+ * @source common practice, no source: a 46 × 33 cm tray holds two racks side by side and a third across them;
+ *   a shoulder takes half a shelf, sixteen leg quarters a whole one
+ */
+const ITEM_SHELVES: Readonly<Record<string, number>> = { rack: 1 / 3, large: 0.5, bird: 1 / 16, roast: 0.5 };
 
-/** @source common practice, no source: a 46 × 33 cm tray holds two racks */
-export const shelvesOf = (piece: Piece): number =>
-  Math.ceil(4 * piece.count * ITEM_SHELVES[familyOf(piece.cut)]!) / 4;
+export const shelvesOf = (piece: Piece): number => piece.count * ITEM_SHELVES[familyOf(piece.cut)]!;
 
 /** Shelves of a household fridge that are free for the cook, where the kitchen names none. */
 export const DEFAULT_SHELVES = 4;

@@ -1,6 +1,6 @@
 import type { Piece, Range, Said, Stage } from '@pitwright/model';
 import type { PieceForecast } from '../../forecast/types.ts';
-import { type EpochS, floorToSlot, HOUR_S, MINUTE_S, roundToSlot, SLOT_S } from '../clock.ts';
+import { type EpochS, FIVE_MINUTES_S, HOUR_S, MINUTE_S, roundToFive } from '../clock.ts';
 import { allReadyS, type Contender, rangeOf } from '../on-time.ts';
 import { familyOf, heatStages } from '../rest-rules.ts';
 import type { Occupancy, TaskKind, TaskLag } from '../types.ts';
@@ -28,12 +28,14 @@ const SIGN_GIVES_S: Readonly<Record<string, number>> = {
 /** A stage by the clock may run over by so much. */
 const CLOCK_GIVES_S = 10 * MINUTE_S;
 /** The chosen start may give by so much, and its price keeps it there. */
-export const START_GIVES_S = { earlier: 15 * MINUTE_S, later: 5 * MINUTE_S };
+export const START_GIVES_S = { earlier: 10 * MINUTE_S, later: 5 * MINUTE_S };
 const BOX_FROM_S = HOUR_S;
 /** A second coat is worth it when the glazed stage lasts this long. */
 const SECOND_COAT_S = 20 * MINUTE_S;
 /** Slicing may begin a while before the hour: it dries in minutes. */
-const SLICE_EARLY_S = 25 * MINUTE_S;
+const SLICE_EARLY_S = 30 * MINUTE_S;
+/** Pulled meat keeps in its juice. */
+const PULL_EARLY_S = 60 * MINUTE_S;
 
 /** All the work on one piece from the moment it goes on until it is sliced. */
 export function pieceDay(
@@ -92,7 +94,7 @@ export function pieceDay(
       if (kind === 'to-oven') ovenFromId = change.id;
       previous = { id: change.id, startS: startsS };
       if (stage.kind === 'glazed' && endsS - startsS >= SECOND_COAT_S) {
-        const between = roundToSlot((endsS - startsS) / 2);
+        const between = roundToFive((endsS - startsS) / 2);
         tasks.push(
           draft({
             ...job('glaze'),
@@ -102,7 +104,7 @@ export function pieceDay(
             after: [
               {
                 id: change.id,
-                minLagS: Math.max(0, between - 10 * MINUTE_S),
+                minLagS: Math.max(5 * MINUTE_S, between - 5 * MINUTE_S),
                 maxLagS: between + 5 * MINUTE_S,
               },
             ],
@@ -123,22 +125,29 @@ export function pieceDay(
     at: ovenFromId ? 'kitchen' : 'pit',
     after: [
       aroundLag(on.id, readyS - onLasts, family === 'large' ? 20 * MINUTE_S : 10 * MINUTE_S),
-      ...(previous.id === on.id ? [] : [{ id: previous.id, minLagS: 0 }]),
+      ...tasks.filter((task) => task !== on).map((task) => ({ id: task.id, minLagS: 0 })),
     ],
     wishS: onS + readyS,
     sign: biteSign(piece),
     earlyWeight: 2,
     lateWeight: 2,
   });
+  const sliceS = slotDurationS(draft({ ...job('slice'), at: 'kitchen' }));
   const slice = draft({
     ...job('slice'),
     at: 'kitchen',
-    after: [{ id: off.id, minLagS: rule.restLeastS, maxLagS: Math.max(rule.restLeastS, rule.holdLongestS) }],
-    earliestS: scene.tableS.atS - SLICE_EARLY_S - slotDurationS(draft({ ...job('slice'), at: 'kitchen' })),
-    latestS: scene.tableS.untilS - slotDurationS(draft({ ...job('slice'), at: 'kitchen' })),
-    wishS: floorToSlot(scene.tableS.atS - slotDurationS(draft({ ...job('slice'), at: 'kitchen' }))),
+    after: [
+      {
+        id: off.id,
+        minLagS: rule.restLeastS,
+        maxLagS: Math.max(rule.restLeastS, rule.holdLongestS - sliceS),
+      },
+    ],
+    earliestS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S : SLICE_EARLY_S),
+    latestS: scene.tableS.untilS - sliceS,
+    wishS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S / 2 : 0),
     earlyWeight: 1,
-    lateWeight: piece.forCamera ? 1 : 2,
+    lateWeight: piece.forCamera ? 1 : 3,
   });
   tasks.push(off, slice);
   return {
@@ -155,16 +164,16 @@ export function pieceDay(
 function plannedReadyS(contender: Contender, forecast: PieceForecast, onS: EpochS, scene: TaskScene): number {
   const median = rangeOf(allReadyS(contender)).p50;
   const tableS = scene.tableS.atS - contender.rule.restLeastS - onS;
-  if (contender.waitsOnHeat && median < tableS) return roundToSlot(tableS);
-  if (median < Infinity) return roundToSlot(median);
+  if (contender.waitsOnHeat && median < tableS) return roundToFive(tableS);
+  if (median < Infinity) return roundToFive(median);
   const lastStage = forecast.stages.at(-1)?.startS.p50 ?? 0;
-  return roundToSlot(Math.max(tableS, lastStage < Infinity ? lastStage : 0, SLOT_S));
+  return roundToFive(Math.max(tableS, lastStage < Infinity ? lastStage : 0, FIVE_MINUTES_S));
 }
 
 /** Median start of a stage, kept between the stage before it and the ready time. */
 const stageStartS = (forecast: PieceForecast, k: number, afterS: number, readyS: number): number => {
   const median = forecast.stages[k]?.startS.p50 ?? Infinity;
-  return roundToSlot(
+  return roundToFive(
     Math.min(Math.max(median < Infinity ? median : readyS, afterS), Math.max(readyS, afterS)),
   );
 };
@@ -200,7 +209,7 @@ function changeLag(
   family: string,
 ): TaskLag {
   if (ending.until.by === 'clock') {
-    const lasts = Math.max(0, roundToSlot(ending.until.after.si) - (previous.id === onId ? onLasts : 0));
+    const lasts = Math.max(0, roundToFive(ending.until.after.si) - (previous.id === onId ? onLasts : 0));
     return { id: previous.id, minLagS: lasts, maxLagS: lasts + CLOCK_GIVES_S };
   }
   const gives = SIGN_GIVES_S[family]!;
@@ -208,8 +217,8 @@ function changeLag(
   const to = Math.min(start && start.p90 < Infinity ? start.p90 : Infinity, startsS + gives);
   return {
     id: onId,
-    minLagS: Math.max(0, Math.min(roundToSlot(from), startsS) - onLasts),
-    maxLagS: Math.max(0, Math.max(roundToSlot(to), startsS) - onLasts),
+    minLagS: Math.max(0, Math.min(roundToFive(from), startsS) - onLasts),
+    maxLagS: Math.max(0, Math.max(roundToFive(to), startsS) - onLasts),
   };
 }
 
@@ -231,7 +240,7 @@ function testTask(
   const last = heatStages(contender.piece).at(-1);
   if (!(ready.p50 - ready.p10 >= 15 * MINUTE_S) || !(ready.p50 < Infinity)) return undefined;
   if (last && last.until.by !== 'bite' && last.until.by !== 'table') return undefined;
-  const atS = Math.max(0, roundToSlot(ready.p10) - onLasts);
+  const atS = Math.max(0, roundToFive(ready.p10) - onLasts);
   return draft({
     ...job,
     at: isInOven ? 'kitchen' : 'pit',

@@ -74,6 +74,9 @@ export function preparationTasks(
         ...(rubs[0] && { formulaId: rubs[0].id }),
         duration: jobDuration('rub', group),
         after,
+        wishS,
+        earlyWeight: 0.5,
+        lateWeight: 0.05,
         sign: { id: 'sign.rub-even' },
       }),
     );

@@ -1,0 +1,98 @@
+import { explainConflict } from './conflict.ts';
+import { demandsOf } from './demands.ts';
+import { placeGreedily } from './greedy.ts';
+import { joinWalks } from './join-walks.ts';
+import type { Placement, Problem } from './problem.ts';
+import { findFit } from './search.ts';
+import { settle } from './settle.ts';
+import { placeBySolver } from './solve.ts';
+import type { Conflict, SolveLp } from './types.ts';
+
+export interface Placed {
+  readonly placement: Placement;
+  /** The problem that was placed: the one asked, less what had to be given up. */
+  readonly problem: Problem;
+  readonly conflicts: readonly Conflict[];
+  readonly by: 'solver' | 'greedy';
+  readonly gap?: number;
+}
+
+/** A cook that clashes more often than this is not planned but thought over. */
+const MOST_CONFLICTS = 6;
+
+/**
+ * Places all jobs; where they do not fit, gives up the demand that each minimal conflict advises, only as far as it
+ * must, and says so.
+ * @throws Error when even that leaves no placement
+ */
+export function placeOrGiveUp(
+  asked: Problem,
+  place: (problem: Problem) => Pick<Placed, 'placement' | 'by' | 'gap'> | undefined,
+): Placed {
+  let problem = asked;
+  const conflicts: Conflict[] = [];
+  for (let k = 0; k <= MOST_CONFLICTS; k++) {
+    const placed = place(problem);
+    if (placed) return { ...placed, problem, conflicts };
+    const found = explainConflict(problem);
+    if (!found) break;
+    conflicts.push(found.conflict);
+    problem = found.giveUp.easedBy(problem, found.amount);
+  }
+  // Cut short or clashing all over: with helpers for every job at least the lags and the equipment can be kept.
+  const hands = demandsOf(problem).find((demand) => demand.id === 'hands')!;
+  const helped = hands.easedBy(problem, hands.all);
+  const placed = place(helped);
+  if (!placed) throw new Error('the plan fits under no easing of its demands');
+  const { id, kind, taskIds, said } = hands;
+  return {
+    ...placed,
+    problem: helped,
+    conflicts: [
+      ...conflicts,
+      {
+        demands: [{ id, kind, taskIds, said }],
+        wayOut: [{ demandId: id, buys: { id: 'way-out.hand-busy', params: { amount: 1 } } }],
+        giveUpId: id,
+      },
+    ],
+  };
+}
+
+/**
+ * Places all jobs: nobody woken where that can be, walks joined, then by the solver nearest to the wishes; without a
+ * solver, or where it gives up, greedily and by complete search.
+ * @param near  starts to stay close to, as after a mishap
+ * @returns undefined when nothing was found
+ */
+export function placeAll(
+  problem: Problem,
+  solveLp?: SolveLp,
+  near?: ReadonlyMap<string, number>,
+): Pick<Placed, 'placement' | 'by' | 'gap'> | undefined {
+  const asleep = keepingSleep(problem);
+  for (const kept of asleep === problem ? [problem] : [asleep, problem]) {
+    const joined = joinWalks(kept);
+    const solved = solveLp && placeBySolver(joined, solveLp, 'as joined');
+    if (solved) return { ...solved, placement: settle(joined, solved.placement) };
+    for (const each of [joined, kept]) {
+      const placement = placeGreedily(each, near) ?? searched(each);
+      if (placement) return { placement: settle(each, placement), by: 'greedy' };
+    }
+  }
+  return undefined;
+}
+
+function searched(problem: Problem): Placement | undefined {
+  const fit = findFit(problem);
+  return fit.fits === true ? fit.placement : undefined;
+}
+
+/** The same with nobody woken. */
+const keepingSleep = (problem: Problem): Problem =>
+  problem.workers.some((worker) => worker.asleep.length)
+    ? {
+        ...problem,
+        workers: problem.workers.map((worker) => ({ ...worker, away: [...worker.away, ...worker.asleep] })),
+      }
+    : problem;
