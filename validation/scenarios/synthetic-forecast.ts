@@ -61,7 +61,7 @@ export function syntheticForecast(
     }
     return pieceForecast(piece, readyS, pastBiteS);
   });
-  return { seed, members, pieces, chanceAllOnTime: 0, notUsed: [] };
+  return { seed, members, pieces, notUsed: [] };
 }
 
 function pieceForecast(piece: Piece, readyS: Float64Array, pastBiteS: Float64Array): PieceForecast {
@@ -96,7 +96,29 @@ function pieceForecast(piece: Piece, readyS: Float64Array, pastBiteS: Float64Arr
     stages,
     biteChances: { [piece.bite]: 1 },
     lossKg: { p10: 0.2, p50: 0.25, p90: 0.3, neverShare: 0 },
+    columns: columnsOf(piece, readyS, pastBiteS),
     notices: [],
+  };
+}
+
+/** Columns that nothing here reads, of the right lengths. */
+function columnsOf(piece: Piece, readyS: Float64Array, pastBiteS: Float64Array): PieceForecast['columns'] {
+  const members = readyS.length;
+  const perStage = (): Float64Array => new Float64Array(members * piece.count * piece.stages.length);
+  return {
+    pieceId: piece.id,
+    members,
+    items: piece.count,
+    stages: piece.stages.length,
+    readyS,
+    pastBiteS,
+    wordS: new Float64Array(members * piece.count * 5),
+    stageEndS: perStage(),
+    stageCoreC: perStage(),
+    stageSurfaceC: perStage(),
+    stageLossKg: perStage(),
+    stageBarkM: perStage(),
+    stallC: new Float64Array(members * piece.count),
   };
 }
 

@@ -31,6 +31,7 @@ export {
 export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
 export type { Concern, Notice } from './safety/notice.ts';
 export { standingNotices } from './safety/standingNotices.ts';
+export { type PlanOptions, planCook } from './schedule/plan.ts';
 export type {
   Alternative,
   Conflict,
@@ -55,4 +56,3 @@ export type {
   Walk,
   Workplace,
 } from './schedule/types.ts';
-export { type PlanOptions, planCook } from './schedule/plan.ts';

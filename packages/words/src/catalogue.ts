@@ -6,6 +6,7 @@ import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
 import { safetyMessages } from './messages/safety.ts';
 import { sauceMessages } from './messages/sauce.ts';
+import { scheduleMessages } from './messages/schedule.ts';
 import { serverMessages } from './messages/server.ts';
 import { storeMessages } from './messages/store.ts';
 import { taskMessages } from './messages/tasks.ts';
@@ -20,6 +21,7 @@ export const SUBJECTS: readonly Messages[] = [
   planMessages,
   safetyMessages,
   sauceMessages,
+  scheduleMessages,
   serverMessages,
   storeMessages,
   taskMessages,

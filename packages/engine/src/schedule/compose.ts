@@ -13,7 +13,7 @@ import {
 import { watchAsleepS } from './night.ts';
 import { allReadyS, and, type Contender, countOf, missOf, onTimeFlags, rangeOf } from './on-time.ts';
 import type { Placed } from './place.ts';
-import { type Problem, slotInstant } from './problem.ts';
+import { capacityOf, type Problem, slotInstant } from './problem.ts';
 import { familyOf } from './rest-rules.ts';
 import { slackOf } from './slack.ts';
 import type { Starts } from './starts.ts';
@@ -186,13 +186,14 @@ function fireWatch(parts: PlanParts, startS: (id: string) => EpochS): FireWatch 
 
 function equipmentUse(parts: PlanParts, startS: (id: string) => EpochS): EquipmentUse[] {
   const { problem } = parts;
+  const capacity = capacityOf(parts.cook);
   const duration = new Map(problem.jobs.map((job) => [job.id, job.duration * SLOT_S]));
   const uses: EquipmentUse[] = [];
   for (const job of problem.jobs)
     for (const need of job.needs)
       uses.push({
         ...need,
-        capacity: problem.capacity[need.kind] ?? need.amount,
+        capacity: capacity[need.kind] ?? need.amount,
         fromAt: instantOf(startS(job.id)),
         toAt: instantOf(startS(job.id) + duration.get(job.id)!),
         taskId: job.id,
@@ -200,7 +201,7 @@ function equipmentUse(parts: PlanParts, startS: (id: string) => EpochS): Equipme
   for (const stay of problem.stays)
     uses.push({
       ...stay.need,
-      capacity: problem.capacity[stay.need.kind] ?? stay.need.amount,
+      capacity: capacity[stay.need.kind] ?? stay.need.amount,
       fromAt: instantOf(startS(stay.from) + duration.get(stay.from)!),
       toAt: instantOf(startS(stay.to)),
       occupancyId: stay.id,

@@ -10,13 +10,16 @@ import {
   type Span,
 } from './clock.ts';
 import { composePlan } from './compose.ts';
+import { allAsleep } from './hands.ts';
+import { lettersOf, named } from './named.ts';
 import { finishesInOven, nightPriceOf } from './night.ts';
 import { allReadyS, type Contender, contenderOf, rangeOf } from './on-time.ts';
 import { placeAll, placeOrGiveUp } from './place.ts';
 import { problemOf } from './problem.ts';
 import { chooseStarts, type Starts } from './starts.ts';
 import { buildTasks, sceneOf } from './tasks/build.ts';
-import type { CookPlan, SolveLp } from './types.ts';
+import { taskId } from './tasks/draft.ts';
+import type { Conflict, CookPlan, Demand, SolveLp } from './types.ts';
 
 export interface PlanOptions {
   /** Missing: placed greedily, without a proven gap. */
@@ -49,8 +52,49 @@ export function planCook(cook: Cook, forecast: CookForecast, options: PlanOption
     problem: placed.problem,
     placed,
     starts,
-    conflicts: placed.conflicts,
+    conflicts: [
+      ...orderConflict(cook, starts, contenders[0]?.members ?? 0),
+      ...named(placed.conflicts, tasks, cook),
+    ],
   });
+}
+
+/** Where the order asked between pieces had to give way to the chance asked. */
+function orderConflict(cook: Cook, starts: Starts, members: number): Conflict[] {
+  if (starts.chanceInOrder === undefined) return [];
+  const waiting = cook.pieces.filter((piece) => piece.after?.length);
+  const chance = { from: starts.chanceInOrder, to: starts.chance, members };
+  return [
+    {
+      demands: [
+        {
+          id: 'chance',
+          kind: 'chance',
+          taskIds: [],
+          said: { id: 'demand.asked-chance', params: { share: cook.chanceAsked, members } },
+        },
+        ...waiting.map(
+          (piece): Demand => ({
+            id: `order:${piece.id}`,
+            kind: 'lag',
+            taskIds: [taskId(piece.id, 'meat-on')],
+            said: {
+              id: 'demand.order',
+              params: { piece: piece.letter, after: lettersOf(cook, piece.after!) },
+            },
+          }),
+        ),
+      ],
+      wayOut: [
+        { demandId: 'chance', buys: { id: 'way-out.asked-chance', params: chance } },
+        ...waiting.map((piece) => ({
+          demandId: `order:${piece.id}`,
+          buys: { id: 'way-out.order', params: chance },
+        })),
+      ],
+      giveUpId: `order:${waiting[0]!.id}`,
+    },
+  ];
 }
 
 /** Starts for the chance asked, with the night and the order between pieces priced. */
@@ -61,9 +105,7 @@ export function startsOf(
 ): Starts {
   const table = { atS: epochS(cook.table.at), untilS: epochS(cook.table.until) };
   const nights: Span = { fromS: table.atS - 48 * HOUR_S, toS: table.untilS };
-  const asleep = commonSpans(
-    cook.hands.map((hand) => (hand.sleeps ? recurringSpans(hand.sleeps, cook.zone, nights) : [])),
-  );
+  const asleep = allAsleep(cook, nights);
   const readyS = contenders.map((contender) => medianOr(contender, 12 * HOUR_S));
   const onFire = contenders.map(({ piece }) => !finishesInOven(piece));
   const nightPrice = (onS: readonly EpochS[]): number =>
@@ -77,7 +119,9 @@ export function startsOf(
   if (inOrder.reachesAsked || !contenders.some(({ piece }) => piece.after?.length)) return inOrder;
   // The chance asked comes before the order asked: what the order would cost is said as a conflict.
   const free = chooseStarts(contenders, table, chanceAsked, nightPrice);
-  return free.chance > inOrder.chance ? { ...free, keepsOrder: breach(free.onS) === 0 } : inOrder;
+  return free.chance > inOrder.chance
+    ? { ...free, keepsOrder: breach(free.onS) === 0, chanceInOrder: inOrder.chance }
+    : inOrder;
 }
 
 const medianOr = (contender: Contender, otherwiseS: number): number => {

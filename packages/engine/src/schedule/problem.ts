@@ -1,5 +1,6 @@
 import type { Cook } from '@pitwright/model';
 import { type EpochS, epochS, instantOf, recurringSpans, SLOT_S, type Span } from './clock.ts';
+import { asleepSpans } from './hands.ts';
 import { type DraftPlan, type DraftTask, slotDurationS } from './tasks/draft.ts';
 import { DEFAULT_SHELVES, grateM2 } from './tasks/footprint.ts';
 import type { EquipmentKind, EquipmentNeed, Workplace } from './types.ts';
@@ -92,7 +93,7 @@ export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span): Problem {
     workers: cook.hands.map((hand) => ({
       id: hand.id,
       away: (hand.away ?? []).flatMap((away) => toSlots(recurringSpans(away, cook.zone, horizon), horizon)),
-      asleep: hand.sleeps ? toSlots(recurringSpans(hand.sleeps, cook.zone, horizon), horizon) : [],
+      asleep: toSlots(asleepSpans(hand, cook.zone, horizon), horizon),
     })),
     stays: plan.occupancies
       .filter((stay) => known.has(stay.fromTaskId) && known.has(stay.toTaskId))

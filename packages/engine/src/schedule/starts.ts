@@ -18,6 +18,8 @@ export interface Starts {
   readonly reachesAsked: boolean;
   /** Whether the order asked between pieces is kept. */
   readonly keepsOrder: boolean;
+  /** Best chance with the order kept, where it was given up for the chance asked. */
+  readonly chanceInOrder?: number;
 }
 
 interface Candidate {

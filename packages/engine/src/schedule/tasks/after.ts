@@ -12,12 +12,13 @@ export const leftoversWithinS = (airK: number | undefined): number =>
 export const serveId = taskId('table', 'serve');
 
 /** The table and what follows it. */
-export function afterTasks(scene: TaskScene, offIds: readonly string[]): DraftTask[] {
+export function afterTasks(scene: TaskScene, offIds: readonly string[], firstSliceId?: string): DraftTask[] {
   const serve = draft({
     kind: 'serve',
     at: 'table',
     subject: 'table',
     duration: fixedDuration('serve'),
+    ...(firstSliceId && { after: [{ id: firstSliceId, minLagS: 0 }] }),
     earliestS: scene.tableS.atS,
     latestS: scene.tableS.untilS,
     wishS: scene.tableS.atS,

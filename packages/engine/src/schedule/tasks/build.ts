@@ -1,16 +1,7 @@
 import type { Cook, Range } from '@pitwright/model';
 import type { CookForecast } from '../../forecast/types.ts';
-import {
-  commonSpans,
-  type EpochS,
-  epochS,
-  HOUR_S,
-  instantOf,
-  MINUTE_S,
-  recurringSpans,
-  type Span,
-  wallClockS,
-} from '../clock.ts';
+import { type EpochS, epochS, HOUR_S, instantOf, MINUTE_S, type Span, wallClockS } from '../clock.ts';
+import { allAsleep } from '../hands.ts';
 import type { Contender } from '../on-time.ts';
 import { familyOf } from '../rest-rules.ts';
 import type { Starts } from '../starts.ts';
@@ -40,9 +31,7 @@ export function sceneOf(cook: Cook, firstOnS: EpochS): TaskScene {
     firstOnS - firstOnDayS < 12 * HOUR_S ? wallClockS(firstOnDayS, -1, '00:00', cook.zone) : firstOnDayS;
   const dayBeforeS = Math.min(dayBeforeTableS, beforeFirstS);
   const horizon: Span = { fromS: dayBeforeS, toS: wallClockS(tableMidnightS, 1, '14:00', cook.zone) };
-  const asleep = commonSpans(
-    cook.hands.map((hand) => (hand.sleeps ? recurringSpans(hand.sleeps, cook.zone, horizon) : [])),
-  );
+  const asleep = allAsleep(cook, horizon);
   const eveningS =
     asleep.find((span) => span.fromS > dayBeforeS + 12 * HOUR_S)?.fromS ??
     wallClockS(dayBeforeS, 0, BEDTIME, cook.zone);
@@ -127,6 +116,7 @@ export function buildTasks(
     ...afterTasks(
       scene,
       days.map((day) => day.offId),
+      firstSliceId(tasks),
     ),
   );
   const opensS = wallClockS(scene.dayBeforeS, 0, MORNING, cook.zone);
@@ -138,6 +128,13 @@ const notBefore = (task: DraftTask, opensS: EpochS): DraftTask =>
   task.earliestAt === undefined || epochS(task.earliestAt) < opensS
     ? { ...task, earliestAt: instantOf(opensS) }
     : task;
+
+/** The table waits for the first cut; the rest follows from the board. */
+const firstSliceId = (tasks: readonly DraftTask[]): string | undefined =>
+  tasks
+    .filter((task) => task.kind === 'take-off')
+    .sort((a, b) => a.wishS! - b.wishS!)[0]
+    ?.id.replace(/take-off$/, 'slice');
 
 const pieceIdOf = (day: PieceDay): string => day.onId.split('/')[0]!;
 
