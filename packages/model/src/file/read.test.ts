@@ -149,3 +149,10 @@ test('every problem is found in one reading, however deep it lies', () => {
     'quantity.ounce',
   ]);
 });
+
+test('the annotated example of docs/models/cook-file.md is a cook file', () => {
+  const page = readFileSync(new URL('../../../../docs/models/cook-file.md', import.meta.url), 'utf8');
+  const example = /```yaml\n([\s\S]*?)```/.exec(page)![1]!;
+  const read = readCookFile(example);
+  expect(read.ok ? read.said.map(({ id }) => id) : read.problems).toEqual(['file.comments-lost']);
+});
