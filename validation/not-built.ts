@@ -3,14 +3,6 @@
  * refuses a name that is built.
  */
 const TABLES: Readonly<Record<string, readonly string[]>> = {
-  meat: ['piece'],
-  tender: [
-    'tenderness-dose',
-    'tenderness-time',
-    'first-order-conversion',
-    'arrhenius-ratio',
-    'activation-energy',
-  ],
   fire: [
     'moisture-basis',
     'wood-net-heating-value',

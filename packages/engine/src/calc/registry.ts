@@ -1,8 +1,10 @@
 import { airCalcs } from '../air/calcs.ts';
 import { foodCalcs } from '../food/calcs.ts';
+import { meatCalcs } from '../forecast/calcs.ts';
 import { heatCalcs } from '../heat/calcs.ts';
 import { safetyCalcs } from '../safety/calcs.ts';
 import { sauceCalcs } from '../sauce/calcs.ts';
+import { tenderCalcs } from '../tender/calcs.ts';
 import { convertCalc } from './convert.ts';
 import type { CalcSpec } from './spec.ts';
 
@@ -13,6 +15,8 @@ const ROOMS: readonly (readonly CalcSpec[])[] = [
   airCalcs,
   foodCalcs,
   heatCalcs,
+  meatCalcs,
+  tenderCalcs,
   sauceCalcs,
   safetyCalcs,
 ];

@@ -31,7 +31,6 @@ export interface ResolvedPit {
   readonly humidityRatio: number;
   readonly humiditySdLn: number;
   readonly pressurePa: number;
-  readonly curve?: AirPlan['curve'];
 }
 
 export type StagePlace = 'pit' | 'oven' | 'room';
@@ -47,6 +46,8 @@ export interface ResolvedStage {
   readonly cover: Cover;
   /** Steady air of the place before draws [°C]. */
   readonly gasC: number;
+  /** Told course of the pit's air in place of `gasC`. */
+  readonly curve?: AirPlan['curve'];
   readonly trigger: ResolvedTrigger;
   /** Liquid put into the wrap, for one item [kg]. */
   readonly pouredKg: number;
@@ -110,7 +111,6 @@ export interface PitTold {
   readonly hasWaterPan: boolean;
   readonly altitudeM: number;
   readonly humidityRatio?: number;
-  readonly curve?: AirPlan['curve'];
 }
 
 const HUMIDITY_TOLD_SD_LN = 0.1;
@@ -127,7 +127,6 @@ export function resolvePit(told: PitTold): ResolvedPit {
     humidityRatio: told.humidityRatio ?? kind.humidityRatio * (pan ? WATER_PAN_FACTOR : 1),
     humiditySdLn: told.humidityRatio === undefined ? kind.humiditySdLn : HUMIDITY_TOLD_SD_LN,
     pressurePa: standardPressurePa(told.altitudeM),
-    ...(told.curve && { curve: told.curve }),
   };
 }
 

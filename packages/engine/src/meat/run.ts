@@ -57,9 +57,6 @@ export class RunOutcome {
   stallC = NaN;
   at65S = Infinity;
   at75S = Infinity;
-  evaporatedShare = 0;
-  drippedShare = 0;
-  renderedFatShare = 0;
   /** Index of the first stage that never ended, or −1. */
   stuckStage = -1;
 
@@ -157,7 +154,7 @@ export class PieceRunner {
       let tailEndS = 0;
       // The table asks for the end of such a stage: the figures at its begin stand for it.
       if (trigger.by === 'table') ended = true;
-      if (ended) this.#close(outcome, s, timeS * options.stretch);
+      if (ended) this.#close(outcome, piece, s, timeS * options.stretch);
       const followTail = isLast && this.settings.tailS > 0;
       if (ended && followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
 
@@ -169,7 +166,6 @@ export class PieceRunner {
         let lands = false;
         if (!ended && timeS >= horizonS) {
           outcome.stuckStage = s;
-          this.#finish(outcome, piece);
           return outcome;
         }
         if (timeS + stepS >= limitS) {
@@ -212,14 +208,13 @@ export class PieceRunner {
         options.onStep?.(timeS * options.stretch, s, solver, this.#around);
         if (!ended && (hit || (lands && trigger.by === 'clock' && limitS === endsAtS))) {
           ended = true;
-          this.#close(outcome, s, timeS * options.stretch);
+          this.#close(outcome, piece, s, timeS * options.stretch);
           if (followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
         } else if (lands) {
           if (ended) break;
         }
       }
     }
-    this.#finish(outcome, piece);
     return outcome;
   }
 
@@ -336,27 +331,21 @@ export class PieceRunner {
     }
   }
 
-  #close(outcome: RunOutcome, stage: number, clockS: number): void {
+  #close(outcome: RunOutcome, piece: MeatParameters, stage: number, clockS: number): void {
     const solver = this.solver;
     outcome.endS[stage] = clockS;
     outcome.coreC[stage] = solver.coreC;
     outcome.surfaceC[stage] = solver.surfaceC;
-    outcome.lossShare[stage] = lossShare(solver);
+    outcome.lossShare[stage] = lossShare(solver, piece);
     outcome.barkM[stage] = solver.barkM;
     outcome.doseH[stage] = solver.coreDoseH;
   }
-
-  #finish(outcome: RunOutcome, piece: MeatParameters): void {
-    const solver = this.solver;
-    outcome.evaporatedShare = solver.evaporatedKgM2 / solver.rawMassKgM2;
-    outcome.drippedShare = solver.drippedKgM2 / solver.rawMassKgM2;
-    outcome.renderedFatShare =
-      RENDERED_FAT_LOST * RENDERABLE_SHARE * piece.composition.fat * (1 - solver.solidFatShare);
-  }
 }
 
-const lossShare = (solver: PieceSolver): number =>
-  (solver.evaporatedKgM2 + solver.drippedKgM2) / solver.rawMassKgM2;
+/** Water and fat lost, of the raw mass without bone [1]. */
+const lossShare = (solver: PieceSolver, piece: MeatParameters): number =>
+  (solver.evaporatedKgM2 + solver.drippedKgM2) / solver.rawMassKgM2 +
+  RENDERED_FAT_LOST * RENDERABLE_SHARE * piece.composition.fat * (1 - solver.solidFatShare);
 
 type MeasuredTrigger = Exclude<StageTrigger, { by: 'clock' } | { by: 'table' }>;
 const measures = (trigger: StageTrigger): trigger is MeasuredTrigger =>

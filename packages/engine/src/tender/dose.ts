@@ -3,8 +3,8 @@
  * Slow breakdown of the cross-linked collagen network, after its helix has come apart.
  */
 import { exp, log } from '../numeric/elementary.ts';
+import { GAS_CONSTANT, overCurveS } from './rate.ts';
 
-const GAS_CONSTANT = 8.314462618;
 const REFERENCE_K = 368.15;
 
 export interface SofteningLaw {
@@ -47,36 +47,13 @@ export const softenedShare = (k95PerH: number, doseH: number): number => 1 - exp
 export const doseForSoftened = (k95PerH: number, softened: number): number => -log(1 - softened) / k95PerH;
 
 /**
- * Dose over a curve straight between its points [h], by Gauss–Legendre points (five a piece of at most 2 K), relative
- * error below 10⁻⁶.
+ * Dose over a curve straight between its points [h].
  *
- * @param timesS length n, increasing @param temperaturesC length n
+ * @param timesS length n, increasing
+ * @param temperaturesC length n
  */
-export function doseOverCurveH(
+export const doseOverCurveH = (
   timesS: readonly number[],
   temperaturesC: readonly number[],
   law: SofteningLaw = SOFTENING_LAW,
-): number {
-  let dose = 0;
-  for (let i = 1; i < timesS.length; i++) {
-    const fromC = temperaturesC[i - 1]!;
-    const spanK = temperaturesC[i]! - fromC;
-    const pieces = Math.max(1, Math.ceil(Math.abs(spanK) / 2));
-    const hours = (timesS[i]! - timesS[i - 1]!) / 3600 / pieces;
-    for (let piece = 0; piece < pieces; piece++) {
-      let mean = 0;
-      for (let g = 0; g < 5; g++) {
-        const share = (piece + 0.5 + 0.5 * GAUSS_POINTS[g]!) / pieces;
-        mean += 0.5 * GAUSS_WEIGHTS[g]! * relativeSofteningRate(fromC + spanK * share, law);
-      }
-      dose += mean * hours;
-    }
-  }
-  return dose;
-}
-
-/** Abramowitz & Stegun 1964, table 25.4, n = 5. */
-const GAUSS_POINTS = [0, 0.5384693101056831, -0.5384693101056831, 0.906179845938664, -0.906179845938664];
-const GAUSS_WEIGHTS = [
-  0.5688888888888889, 0.4786286704993665, 0.4786286704993665, 0.2369268850561891, 0.2369268850561891,
-];
+): number => overCurveS(timesS, temperaturesC, (c) => relativeSofteningRate(c, law)) / 3600;

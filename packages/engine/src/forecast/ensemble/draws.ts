@@ -75,6 +75,8 @@ export class PieceDraws {
   readonly #modelError: Stream;
   readonly #start: Stream;
   readonly #face: Stream;
+  readonly #wrap: Stream;
+  readonly #wrapLeak: Stream;
   readonly #items: readonly Readonly<
     Record<'thickness' | 'juice' | 'openness' | 'finalHolding' | 'softening', Stream>
   >[];
@@ -84,6 +86,8 @@ export class PieceDraws {
     this.#modelError = stream('model-error');
     this.#start = stream('start');
     this.#face = stream('face');
+    this.#wrap = stream('wrap');
+    this.#wrapLeak = stream('wrap-leak');
     this.#items = Array.from({ length: items }, (_, item) => ({
       thickness: stream(`${item}/thickness`),
       juice: stream(`${item}/juice`),
@@ -105,6 +109,12 @@ export class PieceDraws {
   }
   face(member: number): number {
     return this.#face.normal(member);
+  }
+  wrap(member: number): number {
+    return this.#wrap.normal(member);
+  }
+  wrapLeak(member: number): number {
+    return this.#wrapLeak.normal(member);
   }
   item(
     member: number,
@@ -141,6 +151,11 @@ export const SPREAD = {
   releaseMidK: 0.8,
   releaseWidthK: 0.6,
   releaseRateLn: 0.125,
+  /** R_gap .03 to .08 about .05 */
+  foilGapLn: 0.3,
+  foilLeakLn: 0.6,
+  /** R_p 3000 s/m. @source from memory, weak */
+  paperLn: 0.7,
 } as const;
 
 /** A share moved by `shift` on the logit scale. */

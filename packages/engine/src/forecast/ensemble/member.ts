@@ -1,7 +1,7 @@
 /** Turns draws into what the solver steps: parameters of the meat and stages with their air. */
 import type { ResolvedPiece, ResolvedPit, ResolvedStage } from '../../day/resolve.ts';
 import { outerFaceM2 } from '../../day/resolve.ts';
-import { type MeatParameters, SET_S } from '../../meat/parameters.ts';
+import { type Cover, type MeatParameters, SET_S } from '../../meat/parameters.ts';
 import { PIT_KINDS } from '../../meat/pitKinds.ts';
 import type { WordDoses } from '../../meat/run.ts';
 import type { AirPlan, StagePlan, StageTrigger } from '../../meat/stagePlan.ts';
@@ -64,7 +64,7 @@ export function memberOf(
     doseWhereBegins(cut.tissue, word, k95PerH);
   return {
     meat,
-    stages: stagesOf(piece, pit, cook, (bite) => dose(knownWord(cut.tissue, bite))),
+    stages: stagesOf(piece, pit, cook, draws, member, (bite) => dose(knownWord(cut.tissue, bite))),
     stretch: draws.stretch(member),
     k95PerH,
     wordDoses: [dose('clean-bite'), dose('tender'), dose('falls-off'), dose('pulls-apart')],
@@ -75,6 +75,8 @@ function stagesOf(
   piece: ResolvedPiece,
   pit: ResolvedPit,
   cook: CookDraw,
+  draws: PieceDraws,
+  member: number,
   doseFor: (bite: Parameters<typeof doseWhereBegins>[1]) => number,
 ): StagePlan[] {
   const shiftK =
@@ -105,12 +107,28 @@ function stagesOf(
   const face = outerFaceM2(piece);
   return piece.stages.map((stage) => ({
     kind: stage.kind,
-    cover: stage.cover,
+    cover: drawnCover(stage.cover, draws, member),
     air: airOf(stage, pit, pitAir, ovenAir, shiftK, SPREAD.ovenK * cook.oven),
     trigger: triggerOf(stage, doseFor),
     pouredKgM2: stage.pouredKg / face,
     ...(stage.isGlazed && { glaze: GLAZE }),
   }));
+}
+
+/** Paper and foil are wrapped by hand: each wrap its own. */
+function drawnCover(cover: Cover, draws: PieceDraws, member: number): Cover {
+  if (cover.kind === 'foil')
+    return {
+      ...cover,
+      gapM2KW: cover.gapM2KW * exp(SPREAD.foilGapLn * draws.wrap(member)),
+      leakShare: clamp(cover.leakShare * exp(SPREAD.foilLeakLn * draws.wrapLeak(member)), 0, 0.3),
+    };
+  if (cover.kind === 'open' && cover.vapourResistanceSM > 0)
+    return {
+      ...cover,
+      vapourResistanceSM: cover.vapourResistanceSM * exp(SPREAD.paperLn * draws.wrap(member)),
+    };
+  return cover;
 }
 
 /** One thin coat: 0.25 kg/m², a little over half of it solids. @source common practice, no source: 60–90 mL a rack in one or two coats */
@@ -125,16 +143,10 @@ function airOf(
   ovenShiftK: number,
 ): AirPlan {
   if (stage.place === 'pit') {
-    if (pit.curve && stage.gasC === pit.gasC)
-      return {
-        ...pitAir,
-        gasC: stage.gasC + pitShiftK,
-        curve: {
-          timesS: pit.curve.timesS,
-          temperaturesC: pit.curve.temperaturesC.map((c) => c + pit.biasK + pitShiftK),
-        },
-      };
-    return { ...pitAir, gasC: stage.gasC + pitShiftK };
+    const air = { ...pitAir, gasC: stage.gasC + pitShiftK };
+    if (!stage.curve) return air;
+    const { timesS, temperaturesC } = stage.curve;
+    return { ...air, curve: { timesS, temperaturesC: temperaturesC.map((c) => c + pit.biasK + pitShiftK) } };
   }
   if (stage.place === 'oven') return { ...ovenAir, gasC: stage.gasC + ovenShiftK };
   return { ...ovenAir, gasC: stage.gasC };
