@@ -88,8 +88,15 @@ const BOX: Cover = { kind: 'still', transmittanceWm2K: 1.2 };
 const WARMER: Cover = { kind: 'still', transmittanceWm2K: 6 };
 const WARMER_C = 65;
 
-/** Dried layer at which a bark counts as set [m]. Common practice read through the model; no source. */
-export const BARK_SET_M = 0.6e-3;
+/**
+ * Dried layer at which a bark counts as set [m]: what the model has when cooks wrap, racks after 2–3 h at 121 °C, big cuts
+ * at a centre near 70 °C. Common practice, no source.
+ */
+const BARK_SET_RIBS_M = 0.85e-3;
+const BARK_SET_BIG_M = 1.35e-3;
+const BARK_SET_SKIN_M = 0.4e-3;
+export const barkSetM = (cut: Cut): number =>
+  cut.isPoultry ? BARK_SET_SKIN_M : cut.tissue.endsWith('ribs') ? BARK_SET_RIBS_M : BARK_SET_BIG_M;
 
 /** Told start is a fridge's or a probe's; untold meat is 7 ± 3 °C. Calibrated on measured cooks. */
 const START_TOLD_SD_K = 1;
@@ -189,7 +196,7 @@ export function restingPlace(
   return { cover: WARMER, gasC: atC ?? WARMER_C };
 }
 
-function resolveTrigger(stage: Stage): ResolvedTrigger {
+function resolveTrigger(stage: Stage, cut: Cut): ResolvedTrigger {
   const { until } = stage;
   switch (until.by) {
     case 'clock':
@@ -199,7 +206,7 @@ function resolveTrigger(stage: Stage): ResolvedTrigger {
     case 'surface':
       return { by: 'surface', temperatureC: until.temperature.si - ZERO_CELSIUS_K };
     case 'bark':
-      return { by: 'bark', thicknessM: BARK_SET_M };
+      return { by: 'bark', thicknessM: barkSetM(cut) };
     case 'bite':
       return { by: 'bite', bite: until.bite };
     case 'table':
@@ -209,7 +216,12 @@ function resolveTrigger(stage: Stage): ResolvedTrigger {
 
 const OVEN_UNTOLD_C = 121;
 
-function resolveStages(stages: readonly Stage[], pit: ResolvedPit, kitchen: Kitchen): ResolvedStage[] {
+function resolveStages(
+  stages: readonly Stage[],
+  cut: Cut,
+  pit: ResolvedPit,
+  kitchen: Kitchen,
+): ResolvedStage[] {
   let pitGasC = pit.gasC;
   let ovenC = kitchen.ovenTemperature ? kitchen.ovenTemperature.si - ZERO_CELSIUS_K : OVEN_UNTOLD_C;
   return stages.map((stage) => {
@@ -218,7 +230,7 @@ function resolveStages(stages: readonly Stage[], pit: ResolvedPit, kitchen: Kitc
     const pouredKg = stage.liquid ? stage.liquid.si * 1000 : 0;
     const shared = {
       kind: stage.kind,
-      trigger: resolveTrigger(stage),
+      trigger: resolveTrigger(stage, cut),
       pouredKg,
       isGlazed: stage.kind === 'glazed',
     };
@@ -265,7 +277,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
       ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
       placeOffsetK: placeOffset(piece, cook),
       bite: piece.bite,
-      stages: resolveStages(piece.stages, pit, cook.kitchen),
+      stages: resolveStages(piece.stages, cut, pit, cook.kitchen),
     });
   });
   return { pit, pieces, notUsed: notUsed(cook) };

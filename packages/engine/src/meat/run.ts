@@ -36,6 +36,10 @@ const WARM_UP_DROP_K = 55;
 const SOFTENS_FROM_C = 52;
 /** Rest and hold are slow: longer steps. */
 const STILL_STEP_SHARE = 3;
+/** A stage that ends at a dose has landed within this share of it. */
+const LANDED = 1 - 1e-5;
+/** The centre has left `raw`. */
+const FIRM_FROM_C = 60;
 const STALL_FROM_C = 55;
 const STALL_TO_C = 85;
 
@@ -176,7 +180,7 @@ export class PieceRunner {
         const doseBefore = solver.coreDoseH;
         const watched = !ended && measures(trigger);
         const measureBefore = watched ? this.#measure(trigger) : 0;
-        if (watched) this.#before.set(solver.state);
+        if (watched) copy(solver.state, this.#before);
         this.#step(air, cover, timeS, stepS, options.stretch);
         let hit = false;
         if (watched) {
@@ -275,7 +279,7 @@ export class PieceRunner {
     let triedS = stepS;
     for (let round = 0; round < 3; round++) {
       triedS = high === low ? highS : shortS + ((highS - shortS) * (target - low)) / (high - low);
-      this.solver.state.set(this.#before);
+      copy(this.#before, this.solver.state);
       this.#step(air, cover, timeS, triedS, stretch);
       const value = this.#measure(trigger);
       if (value < target === before < target) {
@@ -313,21 +317,23 @@ export class PieceRunner {
     stepS: number,
   ): void {
     const core = this.solver.coreC;
-    const passed = (level: number): number =>
-      (timeS - stepS + (stepS * (level - coreBefore)) / (core - coreBefore)) * options.stretch;
+    const fromS = (timeS - stepS) * options.stretch;
+    const spanS = stepS * options.stretch;
     if (core > coreBefore) {
       if (options.reachC !== undefined && outcome.reachS === Infinity && core >= options.reachC)
-        outcome.reachS = coreBefore >= options.reachC ? 0 : passed(options.reachC);
-      if (outcome.at65S === Infinity && core >= 65) outcome.at65S = coreBefore >= 65 ? 0 : passed(65);
-      if (outcome.at75S === Infinity && core >= 75) outcome.at75S = coreBefore >= 75 ? 0 : passed(75);
-      if (outcome.wordS[0] === Infinity && core >= 60) outcome.wordS[0] = coreBefore >= 60 ? 0 : passed(60);
+        outcome.reachS = passedS(options.reachC, coreBefore, core, fromS, spanS);
+      if (outcome.at65S === Infinity && core >= 65)
+        outcome.at65S = passedS(65, coreBefore, core, fromS, spanS);
+      if (outcome.at75S === Infinity && core >= 75)
+        outcome.at75S = passedS(75, coreBefore, core, fromS, spanS);
+      if (outcome.wordS[0] === Infinity && core >= FIRM_FROM_C)
+        outcome.wordS[0] = passedS(FIRM_FROM_C, coreBefore, core, fromS, spanS);
     }
     const dose = this.solver.coreDoseH;
     for (let w = 0; w < 4; w++) {
       const needed = options.wordDoses[w]!;
-      if (dose >= needed && outcome.wordS[w + 1] === Infinity)
-        outcome.wordS[w + 1] =
-          (timeS - stepS + (stepS * (needed - doseBefore)) / (dose - doseBefore)) * options.stretch;
+      if (dose >= needed * LANDED && outcome.wordS[w + 1] === Infinity)
+        outcome.wordS[w + 1] = passedS(needed, doseBefore, dose, fromS, spanS);
     }
   }
 
@@ -347,6 +353,11 @@ const lossShare = (solver: PieceSolver, piece: MeatParameters): number =>
   (solver.evaporatedKgM2 + solver.drippedKgM2) / solver.rawMassKgM2 +
   RENDERED_FAT_LOST * RENDERABLE_SHARE * piece.composition.fat * (1 - solver.solidFatShare);
 
+/** Short arrays: a loop is faster than `set`. */
+function copy(from: Float64Array, to: Float64Array): void {
+  for (let i = 0; i < from.length; i++) to[i] = from[i]!;
+}
+
 type MeasuredTrigger = Exclude<StageTrigger, { by: 'clock' } | { by: 'table' }>;
 const measures = (trigger: StageTrigger): trigger is MeasuredTrigger =>
   trigger.by !== 'clock' && trigger.by !== 'table';
@@ -361,6 +372,10 @@ function targetOf(trigger: MeasuredTrigger): number {
       return trigger.temperatureC;
   }
 }
+
+/** When a rising figure passed a level inside a step, straight between; 0 where it began above. */
+const passedS = (level: number, before: number, after: number, fromS: number, spanS: number): number =>
+  before >= level ? Math.max(fromS, 0) : fromS + spanS * Math.min(1, (level - before) / (after - before));
 
 /** Straight between points, constant outside. */
 function alongCurve(curve: NonNullable<AirPlan['curve']>, atS: number): number {

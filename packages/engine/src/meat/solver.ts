@@ -74,7 +74,7 @@ const GAS_CONSTANT_AIR = 287.05;
 const DIFFUSIVITY_25C = 2.6e-5;
 const BARK_RESISTANCE_FLOOR_M = 1e-6;
 const NEWTON_CAP_K = 12;
-const NEWTON_CLOSE_K = 1e-7;
+const NEWTON_CLOSE_K = 1e-6;
 /** Below the boiling point by so much, so that the drive stays finite [K]. */
 const BELOW_BOILING_K = 0.02;
 /** A step that asks for more of the front cell's water than this dries it out. */
@@ -247,7 +247,7 @@ export class PieceSolver {
     const state = this.state;
     const pool = state[AT.pool]!;
     const room = this.#piece.filmCapKgM2 - state[AT.film]!;
-    const kept = room > 0 ? (pool < room ? pool : room) : 0;
+    const kept = room > 0 ? Math.min(pool, room) : 0;
     state[AT.film] = state[AT.film]! + kept;
     state[AT.dripped] = state[AT.dripped]! + pool - kept;
     state[AT.pool] = 0;
@@ -340,7 +340,7 @@ export class PieceSolver {
     for (let i = 0; i <= k; i++) {
       const temperatureC = state[T + i]!;
       let place = (temperatureC - TABLE_LOWEST_C) / TABLE_STEP_K;
-      place = place > 0 ? (place < TABLE_LAST_ROW ? place : TABLE_LAST_ROW) : 0;
+      place = place > 0 ? Math.min(place, TABLE_LAST_ROW) : 0;
       const row = place | 0;
       const share = place - row;
       const low = row * COLUMNS;
@@ -412,8 +412,7 @@ export class PieceSolver {
     const state = this.state;
     const piece = this.#piece;
     const bark = this.barkM;
-    const barkConductance =
-      piece.barkConductivityWmK / (bark > BARK_RESISTANCE_FLOOR_M ? bark : BARK_RESISTANCE_FLOOR_M);
+    const barkConductance = piece.barkConductivityWmK / Math.max(bark, BARK_RESISTANCE_FLOOR_M);
     if (cover.kind !== 'open') {
       this.#closedSurface(stepS, around, cover, effective, interiorC);
       return;
@@ -499,8 +498,8 @@ export class PieceSolver {
       const determinant = a11 * a22 - a12 * a21;
       let dSurface = (-r1 * a22 + r2 * a12) / determinant;
       let dFront = (-r2 * a11 + r1 * a21) / determinant;
-      dSurface = dSurface > NEWTON_CAP_K ? NEWTON_CAP_K : dSurface < -NEWTON_CAP_K ? -NEWTON_CAP_K : dSurface;
-      dFront = dFront > NEWTON_CAP_K ? NEWTON_CAP_K : dFront < -NEWTON_CAP_K ? -NEWTON_CAP_K : dFront;
+      dSurface = dSurface > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dSurface, -NEWTON_CAP_K);
+      dFront = dFront > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dFront, -NEWTON_CAP_K);
       surfaceC += dSurface;
       frontC += dFront;
       if (frontC > highestFrontC) frontC = highestFrontC;
@@ -634,7 +633,7 @@ export class PieceSolver {
     for (let i = 0; i <= k; i++) {
       const temperatureC = state[this.temperatureAt + i]!;
       let place = (temperatureC - TABLE_LOWEST_C) / TABLE_STEP_K;
-      place = place > 0 ? (place < TABLE_LAST_ROW ? place : TABLE_LAST_ROW) : 0;
+      place = place > 0 ? Math.min(place, TABLE_LAST_ROW) : 0;
       const row = place | 0;
       const share = place - row;
       const low = row * COLUMNS;

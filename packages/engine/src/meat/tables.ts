@@ -52,7 +52,7 @@ export function thermalTable(raw: Composition, softeningRate: SofteningRate): Fl
   for (let row = 0; row < ROWS; row++) {
     const temperatureC = TABLE_LOWEST_C + row * TABLE_STEP_K;
     // The property laws are stated for 0 to 150 °C; beyond, their value at the end is kept.
-    const lawC = temperatureC < 0 ? 0 : temperatureC > 150 ? 150 : temperatureC;
+    const lawC = temperatureC < 0 ? 0 : Math.min(temperatureC, 150);
     const temperatureK = temperatureC + 273.15;
     const at = row * COLUMNS;
     let conductance = 0;

@@ -1,5 +1,5 @@
 import { quantityInput, wordInput } from '../calc/describe.ts';
-import { exactlyOne, maybeCurve, maybeNumber, maybeText, numberOf, textOf, without } from '../calc/given.ts';
+import { exactlyOne, maybeCurve, maybeText, numberOf, textOf, without } from '../calc/given.ts';
 import { refuse } from '../calc/problem.ts';
 import type { CalcInputs, CalcSpec } from '../calc/spec.ts';
 import { exp, expm1, log } from '../numeric/elementary.ts';

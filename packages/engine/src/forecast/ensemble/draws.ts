@@ -100,9 +100,7 @@ export class PieceDraws {
   /** Clock time over model time [1]. */
   stretch(member: number): number {
     const error = MODEL_ERROR * this.#modelError.studentT3(member);
-    return exp(
-      error > MODEL_ERROR_CUT ? MODEL_ERROR_CUT : error < -MODEL_ERROR_CUT ? -MODEL_ERROR_CUT : error,
-    );
+    return exp(error > MODEL_ERROR_CUT ? MODEL_ERROR_CUT : Math.max(error, -MODEL_ERROR_CUT));
   }
   start(member: number): number {
     return this.#start.normal(member);

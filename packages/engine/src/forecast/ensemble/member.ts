@@ -17,7 +17,7 @@ export interface Member {
   readonly wordDoses: WordDoses;
 }
 
-const clamp = (x: number, low: number, high: number): number => (x < low ? low : x > high ? high : x);
+const clamp = (x: number, low: number, high: number): number => (x < low ? low : Math.min(x, high));
 
 /** One item of a piece as one member has it. */
 export function memberOf(

@@ -96,5 +96,5 @@ function readyS(piece: ResolvedPiece, outcome: RunOutcome, lastCooking: number, 
         ? outcome.endS[lastCooking - 1]!
         : 0
       : outcome.endS[lastCooking]!;
-  return bite > cooked ? bite : cooked;
+  return Math.max(bite, cooked);
 }
