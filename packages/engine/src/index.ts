@@ -19,6 +19,7 @@ export {
   PLAN_MEMBERS,
   PREVIEW_MEMBERS,
 } from './forecast/cookForecast.ts';
+export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export {
   type CookForecast,
   type ForecastJob,

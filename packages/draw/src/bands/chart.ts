@@ -27,6 +27,8 @@ export interface BandChartData {
 export interface StripDrawing extends Drawing {
   readonly axis: Axis;
   readonly plot: { readonly y: number; readonly height: number };
+  /** Where the band of each piece lies: what can be dragged stands there. */
+  readonly lanes: readonly { readonly letter: string; readonly y: number; readonly height: number }[];
 }
 
 interface Layout {
@@ -113,6 +115,8 @@ function laneWords(
       }),
     ];
   const right = width - layout.right;
+  // Twelve-hour ranges over noon are long: the bite then stands under the hours.
+  const isBeside = 12 + widthOf(done, BODY) + 8 + widthOf(piece.bite) <= layout.right;
   const nameRoom = layout.left - 38;
   const isRoom = widthOf(piece.name, BODY) + widthOf(piece.remark ?? '') + 12 <= nameRoom;
   const remark = isRoom ? (piece.remark ?? '') : '';
@@ -124,7 +128,9 @@ function laneWords(
     }),
     ...(remark ? [text(layout.left - 8, y + 20, remark, { anchor: 'end', className: 'ink2' })] : []),
     text(right + 12, y + 20, done, { size: BODY, className: 'ink strong' }),
-    text(width, y + 20, piece.bite, { anchor: 'end', className: 'ink2' }),
+    isBeside
+      ? text(width, y + 20, piece.bite, { anchor: 'end', className: 'ink2' })
+      : text(right + 12, y + 34, piece.bite, { className: 'ink2' }),
   ];
 }
 
@@ -203,6 +209,11 @@ export function bandChart(data: BandChartData, setting: Setting, voice: Voice): 
     marks,
     axis,
     plot: { y: top, height: plotHeight },
+    lanes: data.pieces.map(({ letter }, i) => ({
+      letter,
+      y: top + i * layout.lane + layout.bandTop,
+      height: layout.band,
+    })),
     sentence: voice.say({
       id: 'draw.bands',
       params: { count: data.pieces.length, table: voice.clock(data.tableS) },
