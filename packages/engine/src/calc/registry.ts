@@ -1,4 +1,5 @@
 import { airCalcs } from '../air/calcs.ts';
+import { fireCalcs } from '../fire/calcs.ts';
 import { foodCalcs } from '../food/calcs.ts';
 import { meatCalcs } from '../forecast/calcs.ts';
 import { heatCalcs } from '../heat/calcs.ts';
@@ -17,6 +18,7 @@ const ROOMS: readonly (readonly CalcSpec[])[] = [
   heatCalcs,
   meatCalcs,
   tenderCalcs,
+  fireCalcs,
   sauceCalcs,
   safetyCalcs,
 ];

@@ -41,6 +41,8 @@ export interface WetSurface {
   readonly wetness: number;
   /** Heat from elsewhere into the surface [W/m²]; heat conducted inward is negative. */
   readonly otherHeatWm2: number;
+  /** Something behind it, as the bottom of a pan: heat by its coefficient and temperature. */
+  readonly backing?: { readonly coefficientWm2K: number; readonly temperatureC: number };
 }
 
 export interface WetSurfaceState {
@@ -58,6 +60,7 @@ export interface WetSurfaceState {
 export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
   const dry = given.wetness === 0;
   const boilingC = saturationTemperatureC(given.pressurePa);
+  const { backing = { coefficientWm2K: 0, temperatureC: given.gasC } } = given;
   const massFlux = (surfaceC: number): number =>
     dry
       ? 0
@@ -72,12 +75,14 @@ export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
     given.convectionWm2K * (given.gasC - surfaceC) +
     (given.radiationWm2K ?? radiationWm2K(given.emissivity!, surfaceC, given.wallC)) *
       (given.wallC - surfaceC) +
-    given.otherHeatWm2 -
+    given.otherHeatWm2 +
+    backing.coefficientWm2K * (backing.temperatureC - surfaceC) -
     massFlux(surfaceC) * latentHeatJkg(surfaceC);
   let lo = 0;
   // A dry surface may be hotter than gas and walls by what other heat needs.
   let hi = dry
-    ? Math.max(given.gasC, given.wallC) + Math.max(0, given.otherHeatWm2) / given.convectionWm2K
+    ? Math.max(given.gasC, given.wallC, backing.temperatureC) +
+      Math.max(0, given.otherHeatWm2) / given.convectionWm2K
     : boilingC;
   if (!(surplus(lo) >= 0)) {
     if (Number.isNaN(surplus(lo))) throw new RangeError('wetSurface: a number is missing');

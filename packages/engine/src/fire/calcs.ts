@@ -1,0 +1,7 @@
+import type { CalcSpec } from '../calc/spec.ts';
+import { fuelCalcs } from './calcs/fuel.ts';
+import { pitCalcs } from './calcs/pit.ts';
+import { wallCalcs } from './calcs/walls.ts';
+import { woodCalcs } from './calcs/wood.ts';
+
+export const fireCalcs: readonly CalcSpec[] = [...fuelCalcs, ...woodCalcs, ...wallCalcs, ...pitCalcs];
