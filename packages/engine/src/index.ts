@@ -32,6 +32,7 @@ export {
 export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
 export type { Concern, Notice } from './safety/notice.ts';
 export { standingNotices } from './safety/standingNotices.ts';
+export { highsSolver, type LoadedHighs } from './schedule/highs.ts';
 export { type PlanOptions, planCook } from './schedule/plan.ts';
 export type {
   Alternative,

@@ -16,20 +16,16 @@ const rankOf = (job: Job): number =>
 /**
  * A placement by taking the job with the least room first and giving it its cheapest slot, all other windows being
  * tightened after each. A job that finds no slot goes first in the next try. No proof of being best.
- * @param near  starts to stay close to, as after a mishap
  * @returns undefined when no try placed every job
  */
-export function placeGreedily(
-  problem: Problem,
-  near: ReadonlyMap<string, number> = new Map(),
-): Placement | undefined {
+export function placeGreedily(problem: Problem): Placement | undefined {
   const network = networkOf(problem);
   const resources = resourcesOf(problem, network);
   const open = widestWindows(problem);
   if (propagate(network.edges, open) >= 0) return undefined;
   const urgency = new Int32Array(problem.jobs.length);
   for (let restart = 0; restart < RESTARTS; restart++) {
-    const board = new Board(problem, network, resources, copied(open), near);
+    const board = new Board(problem, network, resources, copied(open));
     const stuck = board.fill(urgency);
     if (stuck < 0) return board.placement();
     urgency[stuck] = restart + 1;
@@ -42,22 +38,14 @@ class Board {
   readonly #network: Network;
   readonly #resources: readonly Resource[];
   readonly #windows: Windows;
-  readonly #near: ReadonlyMap<string, number>;
   readonly #placed = new Map<number, number>();
   readonly #hands = new Map<number, readonly number[]>();
 
-  constructor(
-    problem: Problem,
-    network: Network,
-    resources: readonly Resource[],
-    windows: Windows,
-    near: ReadonlyMap<string, number>,
-  ) {
+  constructor(problem: Problem, network: Network, resources: readonly Resource[], windows: Windows) {
     this.#problem = problem;
     this.#network = network;
     this.#resources = resources;
     this.#windows = windows;
-    this.#near = near;
   }
 
   /** Places all; returns the job that found no slot, or −1. */
@@ -182,9 +170,9 @@ class Board {
   #price(job: Job, slot: number, workers: readonly number[]): number {
     const span = { from: slot, to: slot + job.duration };
     const night = workers.reduce((sum, w) => sum + this.#asleepSlots(w, span), 0);
-    const wish = this.#near.get(job.id) ?? job.wish;
-    const early = (this.#near.has(job.id) ? 3 : job.earlyWeight) / 5;
-    const late = (this.#near.has(job.id) ? 3 : job.lateWeight) / 5;
+    const { wish } = job;
+    const early = job.earlyWeight / 5;
+    const late = job.lateWeight / 5;
     const off = wish === undefined ? 0 : slot < wish ? early * (wish - slot) : late * (slot - wish);
     const walk = job.at === 'pit' && job.hands > 0 && !this.#joinsWalk(span) ? WALK_PRICE : 0;
     const odd = job.hands > 0 && slot % 5 !== 0 && !(job.at === 'pit' && walk === 0) ? ODD_MINUTE_PRICE : 0;

@@ -62,13 +62,11 @@ export function placeOrGiveUp(
 /**
  * Places all jobs: nobody woken where that can be, walks joined, then by the solver nearest to the wishes; without a
  * solver, or where it gives up, greedily and by complete search.
- * @param near  starts to stay close to, as after a mishap
  * @returns undefined when nothing was found
  */
 export function placeAll(
   problem: Problem,
   solveLp?: SolveLp,
-  near?: ReadonlyMap<string, number>,
 ): Pick<Placed, 'placement' | 'by' | 'gap'> | undefined {
   const asleep = keepingSleep(problem);
   for (const kept of asleep === problem ? [problem] : [asleep, problem]) {
@@ -76,7 +74,7 @@ export function placeAll(
     const solved = solveLp && placeBySolver(joined, solveLp, 'as joined');
     if (solved) return { ...solved, placement: settle(joined, solved.placement) };
     for (const each of [joined, kept]) {
-      const placement = placeGreedily(each, near) ?? searched(each);
+      const placement = placeGreedily(each) ?? searched(each);
       if (placement) return { placement: settle(each, placement), by: 'greedy' };
     }
   }
@@ -93,6 +91,10 @@ const keepingSleep = (problem: Problem): Problem =>
   problem.workers.some((worker) => worker.asleep.length)
     ? {
         ...problem,
-        workers: problem.workers.map((worker) => ({ ...worker, away: [...worker.away, ...worker.asleep] })),
+        workers: problem.workers.map((worker) => ({
+          ...worker,
+          away: [...worker.away, ...worker.asleep],
+          asleep: [],
+        })),
       }
     : problem;

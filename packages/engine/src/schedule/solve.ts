@@ -31,28 +31,28 @@ export function placeBySolver(
     if (!solved) return undefined;
     const placement = placementOf(problem, model, solved.values);
     const clash = clashOf(problem, placement);
-    if (!clash) return { placement, by: 'solver', gap: solved.gap };
+    if (!clash) return { placement, by: 'solver', ...(solved.gap !== undefined && { gap: solved.gap }) };
     model.separate(clash);
   }
   return undefined;
 }
 
 /** Lexicographic: what an earlier objective reached becomes a row of the later programs. */
-function inOrder(model: Model, solveLp: SolveLp): { values: Solved['values']; gap: number } | undefined {
+function inOrder(model: Model, solveLp: SolveLp): { values: Solved['values']; gap?: number } | undefined {
   const kept: Row[] = [];
   let values: Solved['values'] | undefined;
-  let gap = 0;
+  let gap: number | undefined = 0;
   for (const terms of [model.nightTerms, model.walkTerms, model.wishTerms]) {
     if (!terms.length) continue;
     const solution: LpSolution = solveLp(model.program.text(terms, kept), LIMITS);
     if (!isSolved(solution)) return undefined;
     values = solution.values;
-    gap = Math.max(gap, solution.gap);
+    gap = gap === undefined || solution.gap === undefined ? undefined : Math.max(gap, solution.gap);
     kept.push({ terms, relation: '<=', value: Math.round(worth(terms, values)) });
   }
-  if (values) return { values, gap };
+  if (values) return { values, ...(gap !== undefined && { gap }) };
   const solution: LpSolution = solveLp(model.program.text([]), LIMITS);
-  return isSolved(solution) ? { values: solution.values, gap: solution.gap } : undefined;
+  return isSolved(solution) ? { values: solution.values, gap: 0 } : undefined;
 }
 
 function isSolved(solution: LpSolution): solution is Solved {

@@ -289,7 +289,8 @@ export type LpSolution =
   | {
       readonly status: 'optimal' | 'feasible';
       readonly objective: number;
-      readonly gap: number;
+      /** Proven relative distance to the best bound; missing where the node count stopped it. */
+      readonly gap?: number;
       readonly values: Readonly<Record<string, number>>;
     }
   | { readonly status: 'infeasible' | 'stopped' };
