@@ -20,6 +20,7 @@ export {
   PREVIEW_MEMBERS,
 } from './forecast/cookForecast.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
+export { ensembleRunner } from './forecast/ensemble/run.ts';
 export {
   type CookForecast,
   type ForecastJob,
