@@ -19,8 +19,8 @@ export {
   PLAN_MEMBERS,
   PREVIEW_MEMBERS,
 } from './forecast/cookForecast.ts';
-export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
+export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export {
   type CookForecast,
   type ForecastJob,

@@ -1,0 +1,106 @@
+/** The engine's own figures: one piece, a thousand members of it, a whole cook. Shown, never asserted. */
+import { readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { forecastCook } from '@pitwright/engine';
+import { type Cook, quantity, readCookFile } from '@pitwright/model';
+import { ForecastPool } from '../packages/cli/src/workers/forecast-pool.ts';
+import { findCut } from '../packages/engine/src/meat/cuts.ts';
+import { BARE, type MeatParameters, SET_S } from '../packages/engine/src/meat/parameters.ts';
+import { PieceSolver } from '../packages/engine/src/meat/solver.ts';
+import { rawDensityKgM3 } from '../packages/engine/src/meat/tables.ts';
+import { relativeSofteningRate } from '../packages/engine/src/tender/dose.ts';
+import { type Figure, measured } from './measure.ts';
+
+const HOURS = 14;
+
+const shoulder = findCut('pork-shoulder')!;
+const meat: MeatParameters = {
+  ...SET_S,
+  composition: shoulder.composition,
+  densityKgM3: rawDensityKgM3(shoulder.composition),
+  halfThicknessM: shoulder.halfThicknessM,
+  dimensionality: shoulder.dimensionality,
+  evaporatingShare: shoulder.evaporatingShare,
+  juiceToSurfaceShare: shoulder.juiceToSurfaceShare,
+  startC: 5,
+};
+
+function oneShoulder(solver: PieceSolver, longestStepS: number): void {
+  solver.begin(meat);
+  const around = { gasC: 121, wallC: 120, humidityRatio: 0.045, convectionWm2K: 7.5, pressurePa: 101325 };
+  for (let timeS = 0; timeS < HOURS * 3600; ) {
+    const stepS = Math.min(longestStepS, 15 + 0.06 * timeS, HOURS * 3600 - timeS);
+    solver.step(stepS, around, BARE);
+    timeS += stepS;
+  }
+}
+
+function demo(): Cook {
+  const path = new URL('../examples/regatta-dinner.pitwright.yaml', import.meta.url);
+  const reading = readCookFile(readFileSync(path, 'utf8'));
+  if (!reading.ok || reading.document.kind !== 'cook') throw new Error('the demo must be a cook');
+  return reading.document.cook;
+}
+
+/** The demo's shoulder alone, bare for fourteen hours. */
+function bareShoulder(cook: Cook): Cook {
+  const piece = cook.pieces.find(({ cut }) => cut === 'pork-shoulder')!;
+  return {
+    ...cook,
+    pieces: [
+      { ...piece, stages: [{ kind: 'bare', until: { by: 'clock', after: quantity('time', HOURS, 'h') } }] },
+    ],
+  };
+}
+
+export async function engineFigures(): Promise<Figure[]> {
+  const cook = demo();
+  const shoulderCook = bareShoulder(cook);
+  const coarse = new PieceSolver(12, relativeSofteningRate);
+  const fine = new PieceSolver(24, relativeSofteningRate);
+  const workers = Math.min(2, availableParallelism());
+  const one = new ForecastPool(1);
+  const two = new ForecastPool(2);
+  try {
+    return [
+      await measured(
+        'one 14-hour shoulder, 12 cells, steps to 180 s',
+        () => oneShoulder(coarse, 180),
+        undefined,
+        50,
+      ),
+      await measured(
+        'one 14-hour shoulder, 24 cells, steps to 60 s',
+        () => oneShoulder(fine, 60),
+        undefined,
+        50,
+      ),
+      await measured(
+        `1,000 members of it, ${workers} workers`,
+        () => two.forecast(shoulderCook, { members: 1000, seed: 1 }),
+        1500,
+      ),
+      await measured('demo, 200 members, this thread', () => {
+        forecastCook(cook, { members: 200, seed: 1 });
+      }),
+      await measured('demo, 200 members, 1 worker', () => one.forecast(cook, { members: 200, seed: 1 })),
+      await measured(
+        'demo, 200 members, 2 workers',
+        () => two.forecast(cook, { members: 200, seed: 1 }),
+        1500,
+      ),
+      await measured('demo, 40 members (preview), this thread', () => {
+        forecastCook(cook, { members: 40, seed: 1 });
+      }),
+      await measured(
+        'one piece moved, 16 members (first frame), this thread',
+        () => {
+          forecastCook(cook, { members: 16, seed: 1, pieceIds: [cook.pieces[0]!.id] });
+        },
+        100,
+      ),
+    ];
+  } finally {
+    await Promise.all([one.close(), two.close()]);
+  }
+}

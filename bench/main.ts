@@ -1,0 +1,7 @@
+/** `npm run bench`: figures of speed in one run. They are shown, never asserted. */
+import { cpus } from 'node:os';
+import { engineFigures } from './engine.ts';
+import { report } from './measure.ts';
+
+console.log(`Node ${process.versions.node}, ${cpus().length} processors, ${cpus()[0]?.model ?? 'unknown'}\n`);
+console.log(report(await engineFigures()));
