@@ -39,6 +39,9 @@ export {
   type SauceOutcome,
   sauceOutcome,
 } from './outcome.ts';
+export { formulaLinesFrom, type PasteOptions, pasteRecipe } from './paste/recipe.ts';
+export { type Choice, type Doubt, isSettled, type PastedLine, type PastedRecipe } from './paste/types.ts';
+export type { MeasureSystem } from './paste/units.ts';
 export type { SimmerCurve, SimmerPoint } from './simmer.ts';
 export type { KitchenAir } from './stove.ts';
 export { waterForMass, waterForThickness } from './target.ts';

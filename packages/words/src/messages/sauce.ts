@@ -90,7 +90,79 @@ const keepingWords = {
     'Keep it cold. This is an estimate, and no estimate makes a jar safe for the shelf: for that use a tested procedure.',
 };
 
+/** Words in a list parted by `|`. */
+const oneOf = (names: string): string => {
+  const list = names.split('|');
+  return list.length < 2 ? names : `${list.slice(0, -1).join(', ')} or ${list.at(-1)}`;
+};
+/** A mass as a scale shows it: grams, a decimal under ten. */
+const grams = (q: Quantity): string => `${Number((q.si * 1000).toPrecision(q.si < 0.01 ? 2 : 3))} g`;
+const SYSTEM_NAMES: Readonly<Record<string, string>> = {
+  us: 'US (cup 237 mL, tablespoon 15 mL, pint 473 mL)',
+  uk: 'UK (tablespoon 15 mL, cup 250 mL, pint 568 mL)',
+  au: 'Australian (tablespoon 20 mL, cup 250 mL)',
+  metric: 'metric (tablespoon 15 mL, cup 250 mL)',
+};
+const UNIT_NAMES: Readonly<Record<string, string>> = { tbsp: 'tablespoon', tsp: 'teaspoon', cup: 'cup' };
+
+/** What a pasted line leaves open: a question, or how it was read. */
+const pasted = {
+  'sauce.paste-ounce': (p: Named & { weight: Quantity; volume: Quantity }) =>
+    `Ounces of ${p.name}: weighed they are ${grams(p.weight)}, as fluid ounces ${grams(p.volume)}. Which?`,
+  'sauce.paste-label-weight': (p: Named & { weight: Quantity; volume: Quantity }) =>
+    `Cans and jars of this are labelled by weight, so ${grams(p.weight)}; as fluid ounces it would be ${grams(p.volume)}.`,
+  'sauce.paste-label-volume': (p: Named & { weight: Quantity; volume: Quantity }) =>
+    `Drinks are labelled by volume, so ${grams(p.volume)}; by weight it would be ${grams(p.weight)}.`,
+  'sauce.paste-which': (p: Named & { names: string }) => `${p.name}: ${oneOf(p.names)}?`,
+  'sauce.paste-which-salt': (p: Named & { names: string }) =>
+    `Salt by the spoon weighs up to twice as much from one kind to another: ${oneOf(p.names)}?`,
+  'sauce.paste-unknown': (p: Named) =>
+    `${p.name}: not in the catalogue. Pick what is near, or add it from its label.`,
+  'sauce.paste-did-you-mean': (p: Named & { text: string }) => `${p.text}: do you mean ${p.name}?`,
+  'sauce.paste-near': (p: Named & { text: string }) => `${p.text} is taken as ${p.name}.`,
+  'sauce.paste-taken-as': (p: Named & { words: string }) =>
+    `“${p.words}” is not understood. Is it ${p.name}?`,
+  'sauce.paste-no-amount': (p: Named) => `${p.name}: how much?`,
+  'sauce.paste-to-taste': (p: Named) => `${p.name} to taste: weigh what you add, or leave it out.`,
+  'sauce.paste-how-large': (p: Named & { vessel: string }) => `How much ${p.name} is in the ${p.vessel}?`,
+  'sauce.paste-no-piece': (p: Named & { unit: string }) =>
+    p.unit === '' ? `${p.name}: in what unit?` : `${p.name}: what does one ${p.unit} weigh?`,
+  'sauce.paste-piece': (p: Named & { mass: Quantity; low: Quantity; high: Quantity }) =>
+    p.low.si === p.high.si
+      ? `One counts as ${grams(p.mass)}.`
+      : `One counts as ${grams(p.mass)}; they run from ${grams(p.low)} to ${grams(p.high)}.`,
+  'sauce.paste-habit': (p: Named & { unit: string; mass: Quantity }) =>
+    `A ${p.unit} is a habit, not a measure: taken as ${grams(p.mass)}, half or twice as likely.`,
+  'sauce.paste-fill': (p: { fill: number; mass: Quantity }) =>
+    `${p.fill > 0 ? 'Heaped' : 'Scant'} counts as ${Math.abs(p.fill)} % ${p.fill > 0 ? 'more' : 'less'}: ${grams(p.mass)}.`,
+  'sauce.paste-packed': (p: { packed: Quantity; loose: Quantity }) =>
+    `Taken as packed, ${grams(p.packed)}; scooped loose it would be ${grams(p.loose)}.`,
+  'sauce.paste-amounts-disagree': (p: { first: Quantity; second: Quantity }) =>
+    `Two amounts that do not agree: ${grams(p.first)} and ${grams(p.second)}. Which?`,
+  'sauce.paste-either': (p: { first: string; second: string }) =>
+    `${p.first} or ${p.second}: which do you use?`,
+  'sauce.paste-two-in-one': (p: { first: string; second: string }) =>
+    `Two things in one line: ${p.first}, and ${p.second}. Write them on their own.`,
+  'sauce.paste-thousands': (p: { first: number; second: number }) => `Is that ${p.first} or ${p.second}?`,
+  'sauce.paste-nothing': () => 'The amount is nothing. How much?',
+  'sauce.paste-letter': (p: { unit: string }) => `The letter is read as ${UNIT_NAMES[p.unit] ?? p.unit}.`,
+  'sauce.paste-range': (p: { low: number; high: number }) => `The middle of ${p.low} to ${p.high} is taken.`,
+  'sauce.paste-more': () => 'More of it may go in later; only the amount written is counted.',
+  'sauce.paste-minus': () => 'There is a minus before the amount. Is it a dash, or less than nothing?',
+  'sauce.paste-stray-number': (p: { number: string }) => `What does the ${p.number} stand for?`,
+  'sauce.paste-cut': (p: { measure: string }) => `By volume it depends on the cut: counted as ${p.measure}.`,
+  'sauce.paste-ground-herb': (p: Named) =>
+    `${p.name} ground weighs half as much again a spoon as the leaf. Weigh it, or say which.`,
+  'sauce.paste-cure': () =>
+    'Curing salt is not worked out here: use a published cure table, weighed to 0.1 g, never by spoon.',
+  'sauce.paste-very-much': (p: Named & { mass: Quantity }, print: Printer) =>
+    `${print.quantity(p.mass)} of ${p.name}: is that right?`,
+  'sauce.paste-system': (p: { system: string }) =>
+    `Cups, spoons and pints are taken as ${SYSTEM_NAMES[p.system] ?? p.system}. Change it if the recipe is from elsewhere.`,
+};
+
 export const sauceMessages = messages({
+  ...pasted,
   ...calcProblems,
   ...formulaProblems,
   ...atTheStove,
