@@ -27,7 +27,7 @@ function idsIn(text: string): { whole: string[]; beginnings: string[] } {
     `\`((?:${subjects.join('|')}|sign|notice|demand|schedule)\\.[a-z0-9.-]*)\\$\\{`,
     'g',
   );
-  const saidId = /\bid:\s*'([a-z][a-z0-9-]*\.[a-z0-9.-]+)'/g;
+  const saidId = /\bid:\s*'([a-z]+\.[a-z][a-z0-9.-]*)'/g;
   const found = [...text.matchAll(literal), ...text.matchAll(saidId)]
     .map((match) => match[1]!)
     .filter((id) => !FILE_ENDING.test(id));

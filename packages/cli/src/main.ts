@@ -28,6 +28,17 @@ export async function main(argv: readonly string[]): Promise<number> {
       status = await runCalc(words, streams);
     });
 
+  program
+    .command('plan [words...]')
+    .description('the two days of a cook: plan FILE [--json] [--units us|metric] [--sheet OUT.html]')
+    .helpOption(false)
+    .allowUnknownOption()
+    .passThroughOptions()
+    .action(async (words: string[]) => {
+      const { runPlan } = await import('./plan/command.ts');
+      status = await runPlan(words, streams);
+    });
+
   try {
     await program.parseAsync(argv as string[], { from: 'user' });
   } catch (error) {

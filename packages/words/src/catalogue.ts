@@ -8,8 +8,9 @@ import { safetyMessages } from './messages/safety.ts';
 import { sauceMessages } from './messages/sauce.ts';
 import { scheduleMessages } from './messages/schedule.ts';
 import { serverMessages } from './messages/server.ts';
+import { sheetMessages } from './messages/sheet.ts';
 import { storeMessages } from './messages/store.ts';
-import { taskMessages } from './messages/tasks.ts';
+import { shortTaskMessages, taskMessages } from './messages/tasks.ts';
 import { webMessages } from './messages/web.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
@@ -23,7 +24,9 @@ export const SUBJECTS: readonly Messages[] = [
   sauceMessages,
   scheduleMessages,
   serverMessages,
+  sheetMessages,
   storeMessages,
+  shortTaskMessages,
   taskMessages,
   webMessages,
 ];

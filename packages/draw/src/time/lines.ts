@@ -29,7 +29,7 @@ export function nowLine(axis: Axis, atS: number, y: number, height: number, flag
 
 /** 10 to 90 % along time: a bar with ends and a tick at the median. Open to the right where the 90 % point is never. */
 export function rangeBar(axis: Axis, range: { p10: number; p50: number; p90: number }, y: number): Mark[] {
-  if (!Number.isFinite(range.p10)) return [];
+  if (!(range.p10 < axis.toS)) return [];
   const left = axis.x(Math.max(axis.fromS, range.p10));
   const isOpen = !Number.isFinite(range.p90) || range.p90 > axis.toS;
   const right = isOpen ? axis.x1 : axis.x(range.p90);

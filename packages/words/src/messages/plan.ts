@@ -28,11 +28,11 @@ export const planMessages = messages({
   'plan.chance-short-ways': (p: { asked: number; members: number }, print) =>
     `You asked for ${print.chance(p.asked, p.members)}; what would reach it stands under "What would".`,
   'plan.tightest': (p: { letter: string; name: string; share: number; members: number }, print) =>
-    `Tightest is ${p.letter}, ${p.name}: ${print.chance(p.share, p.members)} alone.`,
+    `Tightest is ${p.letter} (${p.name}): ${print.chance(p.share, p.members)} alone.`,
   'plan.first-job': (p: { at: string; job: string }, print) =>
     `First job ${print.weekday(p.at)} ${print.clock(p.at)}: ${p.job}`,
   'plan.first-meat': (p: { letter: string; name: string; at: string }, print) =>
-    `First meat on ${print.weekday(p.at)} ${print.clock(p.at)}: ${p.letter}, ${p.name}.`,
+    `First meat on ${print.weekday(p.at)} ${print.clock(p.at)}: ${p.letter} (${p.name}).`,
   'plan.watch': (p: { from: string; to: string; reach: number; asleep: number }, print) => {
     const from = `${print.weekday(p.from)} ${print.clock(p.from)}`;
     const to = `${print.weekday(p.to)} ${print.clock(p.to)}`;
@@ -59,7 +59,6 @@ export const planMessages = messages({
   'plan.section.night': () => 'Other ways, and what they cost',
   'plan.section.formulas': () => 'Sauce, rub, spritz',
   'plan.section.cautions': () => 'Cautions for the whole cook',
-  'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
 
   'plan.piece.each': (p: { mass: Quantity }, print) => `${print.quantity(p.mass)} each`,
   'plan.piece.bone-in': () => 'bone in',
@@ -157,7 +156,7 @@ export const planMessages = messages({
   'plan.no-such-piece': (p: { asked: string; letters: string }) =>
     `No piece is called ${p.asked}. The letters are ${p.letters}.`,
   'plan.unknown-option': (p: { option: string }) =>
-    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --why PIECE, --members N, --seed N.`,
+    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --members N, --seed N.`,
   'plan.problem-at': (p: { path: string; line: number; column: number; problem: string }) =>
     `${p.path}:${p.line}:${p.column} ${p.problem}`,
 });

@@ -21,6 +21,28 @@ const TESTS: Readonly<Record<Bite, string>> = {
   'pulls-apart': 'a probe slides in like into soft butter, in three places',
 };
 
+/** The same jobs as they stand on the sheet by the pit: letters, deed, nothing else. */
+export const shortTaskMessages = messages({
+  'task.short.light-fire': () => 'Light the fire.',
+  'task.short.coal-bed': (p: { pit?: Quantity }, print) =>
+    p.pit ? `Coals spread, settle at ${print.quantity(p.pit)}.` : 'Coals spread, pit settles.',
+  'task.short.meat-on': (p: OnPieces & { name?: string; place?: string }) =>
+    `${p.pieces} on${p.place && p.place !== 'middle' ? `, ${PLACES[p.place as PitPlace]}` : ''}.`,
+  'task.short.look': (p: OnPieces) => `Look at ${p.pieces}.`,
+  'task.short.spritz': (p: OnPieces) => `Spritz ${p.pieces}.`,
+  'task.short.wrap': (p: OnPieces & { wrap?: string; liquid?: Quantity }, print) =>
+    `${p.pieces} in ${p.wrap ?? 'foil'}${p.liquid ? `, ${print.quantity(p.liquid)}` : ''}.`,
+  'task.short.unwrap': (p: OnPieces) => `Open ${p.pieces}.`,
+  'task.short.glaze': (p: OnPieces & { round?: number; opens?: string }) => {
+    if (p.round && p.round > 1) return `${p.pieces} second coat.`;
+    return p.opens ? `Open ${p.pieces}, first coat.` : `${p.pieces} first coat.`;
+  },
+  'task.short.test-bite': (p: OnPieces) => `Test ${p.pieces}.`,
+  'task.short.to-oven': (p: OnPieces) => `${p.pieces} to the oven.`,
+  'task.short.take-off': (p: OnPieces) => `${p.pieces} off.`,
+  'task.short.ash-out': () => 'Cold ash into the metal can.',
+});
+
 /** Jobs as one hand says them to another. Ids are `task.` and the kind of the task. */
 export const taskMessages = messages({
   'task.buy': () => 'Shop: meat, what the formulas lack, wood, foil and paper.',

@@ -1,0 +1,71 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { forecastCook } from '@pitwright/engine';
+import { type Cook, readCookFile, type Said } from '@pitwright/model';
+import { METRIC, printer, say } from '@pitwright/words';
+import { gatherReport } from './gather.ts';
+import { planJson } from './json.ts';
+import { type PlanOptions, readOptions } from './options.ts';
+import { readerOf } from './reader.ts';
+import type { PlanReport } from './report.ts';
+import { sheetHtml } from './sheet/html.ts';
+import { planText } from './text/print.ts';
+
+export interface Streams {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+type Reading = { readonly cook: Cook } | { readonly problems: readonly string[] };
+
+const tell = (said: Said): string => say(said, METRIC);
+
+async function readCook(path: string): Promise<Reading> {
+  let text: string;
+  try {
+    text = await readFile(path, 'utf8');
+  } catch {
+    return { problems: [tell({ id: 'plan.no-file', params: { path } })] };
+  }
+  const reading = readCookFile(text);
+  if (!reading.ok)
+    return {
+      problems: reading.problems.map(({ line, column, ...problem }) =>
+        tell({ id: 'plan.problem-at', params: { path, line, column, problem: tell(problem) } }),
+      ),
+    };
+  const { document } = reading;
+  if (document.kind !== 'cook')
+    return { problems: [tell({ id: 'plan.not-a-cook', params: { path, kind: document.kind } })] };
+  return { cook: document.cook };
+}
+
+async function present(report: PlanReport, options: PlanOptions, streams: Streams): Promise<number> {
+  const settings = readerOf(report.cook, options.units);
+  const print = printer(settings);
+  if (options.sheetPath) {
+    await writeFile(options.sheetPath, sheetHtml(report, settings));
+    streams.err(`${tell({ id: 'plan.written', params: { path: options.sheetPath } })}\n`);
+  }
+  if (options.wantsJson) streams.out(`${JSON.stringify(planJson(report, print), null, 2)}\n`);
+  else streams.out(planText(report, print));
+  return 0;
+}
+
+/**
+ * `plan FILE [--json] [--units us|metric] [--sheet OUT.html] [--why PIECE]`
+ * @returns 0, or 2 where the file or the command line is wrong
+ */
+export async function runPlan(words: readonly string[], streams: Streams): Promise<number> {
+  const options = readOptions(words);
+  if ('id' in options) {
+    streams.err(`${tell(options)}\n`);
+    return 2;
+  }
+  const reading = await readCook(options.path);
+  if ('problems' in reading) {
+    for (const problem of reading.problems) streams.err(`${problem}\n`);
+    return 2;
+  }
+  const forecast = forecastCook(reading.cook, { members: options.members, seed: options.seed });
+  return present(gatherReport(reading.cook, forecast), options, streams);
+}

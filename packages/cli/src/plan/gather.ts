@@ -1,0 +1,47 @@
+import { type CookForecast, planCook, standingNotices } from '@pitwright/engine';
+import { type SauceOutcome, sauceOutcome } from '@pitwright/engine/sauce';
+import type { Cook, Formula, Range, Said } from '@pitwright/model';
+import type { FormulaReport, PlanReport } from './report.ts';
+
+const ZERO_CELSIUS_K = 273.15;
+
+/** What the bench says of a finished sauce, in the order in which it is met: stove, look, keeping, allergens. */
+function saidOf(outcome: SauceOutcome): Said[] {
+  return [...outcome.notices, ...outcome.keeping.said];
+}
+
+/** A formula by mass; where it cannot be computed, its problems stand in its place. */
+function formulaReport(formula: Formula, cook: Cook): FormulaReport {
+  const outcome = sauceOutcome(formula, {
+    ...(cook.place?.altitude && { altitudeM: cook.place.altitude.si }),
+    ...(cook.weather?.air && { airC: cook.weather.air.si - ZERO_CELSIUS_K }),
+  });
+  if (!outcome.ok) return { formula, lines: [], totalKg: 0, said: outcome.problems };
+  return {
+    formula,
+    lines: outcome.lines.map(({ line, ingredient, massG }) => ({
+      ingredientId: line.ingredient,
+      name: ingredient.name,
+      massKg: massG / 1000,
+      amount: line.amount,
+    })),
+    totalKg: outcome.rawMassG / 1000,
+    ...(outcome.waterOffG > 0 && {
+      yieldKg: outcome.finishedMassG / 1000,
+      yieldM3: outcome.finishedVolumeMl / 1e6,
+    }),
+    ...(outcome.simmerS && { simmerS: outcome.simmerS }),
+    said: formula.kind === 'sauce' ? saidOf(outcome) : [],
+  };
+}
+
+/** Foreseen lengths of the simmers, by formula id, for the run sheet. */
+const simmersOf = (formulas: readonly FormulaReport[]): Record<string, Range> =>
+  Object.fromEntries(formulas.flatMap(({ formula, simmerS }) => (simmerS ? [[formula.id, simmerS]] : [])));
+
+/** Everything that the plan of a cook prints, from its forecast. */
+export function gatherReport(cook: Cook, forecast: CookForecast): PlanReport {
+  const formulas = cook.formulas.map((formula) => formulaReport(formula, cook));
+  const plan = planCook(cook, forecast, { simmers: simmersOf(formulas) });
+  return { cook, forecast, plan, formulas, notices: standingNotices(cook) };
+}

@@ -1,0 +1,42 @@
+import type { CookForecast, CookPlan, Notice } from '@pitwright/engine';
+import type { Cook, Formula, Piece, Quantity, Range, Said } from '@pitwright/model';
+
+/** One line of a formula by mass. */
+export interface FormulaLineReport {
+  readonly ingredientId: string;
+  readonly name: string;
+  readonly massKg: number;
+  /** As the file has it. */
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+}
+
+/** A formula by mass, and what its simmer leaves. */
+export interface FormulaReport {
+  readonly formula: Formula;
+  readonly lines: readonly FormulaLineReport[];
+  readonly totalKg: number;
+  /** After the simmer; missing: nothing is driven off. */
+  readonly yieldKg?: number;
+  /** The same by volume [m³]. */
+  readonly yieldM3?: number;
+  /** [s] */
+  readonly simmerS?: Range;
+  /** What the bench says of it: consistency, keeping, allergens. */
+  readonly said: readonly Said[];
+}
+
+/** Everything that the plan of a cook prints, in SI; text, JSON and sheets are made from this alone. */
+export interface PlanReport {
+  readonly cook: Cook;
+  readonly forecast: CookForecast;
+  readonly plan: CookPlan;
+  readonly formulas: readonly FormulaReport[];
+  /** Standing cautions, each naming what it concerns where it concerns one thing. */
+  readonly notices: readonly Notice[];
+}
+
+export const pieceOf = (cook: Cook, id: string): Piece => {
+  const piece = cook.pieces.find((one) => one.id === id);
+  if (!piece) throw new RangeError(`the cook has no piece ${id}`);
+  return piece;
+};

@@ -1,0 +1,108 @@
+import type { Task } from '@pitwright/engine';
+import type { Cook, Formula, Piece, Said, Stage } from '@pitwright/model';
+import { isSayable, listed, type Printer } from '@pitwright/words';
+import { type PlanReport, pieceOf } from './report.ts';
+
+type Params = NonNullable<Said['params']>;
+
+/** A piece by its letter, and the trade's name of its cut where the file gave it none. */
+export const pieceName = (piece: Piece, print: Printer): string =>
+  piece.name ?? print.cut(piece.cut, piece.count);
+
+/** `2 × 1.1 kg`, `8 × 320 g`, `3.6 kg` */
+export function pieceMass(piece: Piece, print: Printer): string | undefined {
+  if (!piece.mass) return undefined;
+  const mass = print.quantity(piece.mass);
+  return piece.count > 1 ? `${piece.count} × ${mass}` : mass;
+}
+
+/** `the glaze`: a formula's name as it stands in a sentence. */
+const formulaName = (formula: Formula): string =>
+  `the ${formula.name.charAt(0).toLowerCase()}${formula.name.slice(1)}`;
+
+/** The stage that a task of a piece belongs to: the second part of `piece/stage/kind`. */
+const stageOf = (task: Task, piece: Piece | undefined): Stage | undefined => {
+  const kind = task.id.split('/')[1];
+  return piece?.stages.find((stage) => stage.kind === kind);
+};
+
+const sauceOf = (cook: Cook, piece: Piece): Formula | undefined =>
+  cook.formulas.find(
+    (formula) =>
+      formula.kind === 'sauce' &&
+      (!formula.for || formula.for.includes(piece.id) || formula.for.includes(piece.letter)),
+  );
+
+/** What is left in the pan when a simmer has done its work. */
+const leftInPan = ({ formulas }: PlanReport, formulaId: string | undefined): Params => {
+  const yieldKg = formulas.find(({ formula }) => formula.id === formulaId)?.yieldKg;
+  return yieldKg === undefined ? {} : { left: { kind: 'mass', si: yieldKg } };
+};
+
+function wrapParams(stage: Stage | undefined): Params {
+  if (!stage) return {};
+  const isWrap = stage.kind === 'foil' || stage.kind === 'paper';
+  return { ...(isWrap && { wrap: stage.kind }), ...(stage.liquid && { liquid: stage.liquid }) };
+}
+
+function ownParams(task: Task, report: PlanReport, print: Printer): Params {
+  const { cook } = report;
+  const piece = task.pieceIds.length === 1 ? pieceOf(cook, task.pieceIds[0]!) : undefined;
+  switch (task.kind) {
+    case 'meat-on':
+      return piece ? { name: nameAndMass(piece, print), ...(piece.place && { place: piece.place }) } : {};
+    case 'coal-bed':
+      return { pit: cook.pit.temperature };
+    case 'light-oven':
+      return cook.kitchen.ovenTemperature ? { oven: cook.kitchen.ovenTemperature } : {};
+    case 'simmer-sauce':
+      return leftInPan(report, task.formulaId);
+    case 'wrap':
+      return wrapParams(stageOf(task, piece));
+    case 'glaze': {
+      const sauce = piece && sauceOf(cook, piece);
+      const before = piece?.stages[piece.stages.findIndex((stage) => stage.kind === 'glazed') - 1];
+      const opens = (before?.kind === 'foil' || before?.kind === 'paper') && !(task.round && task.round > 1);
+      return {
+        ...(sauce && { formula: formulaName(sauce) }),
+        ...(task.round && { round: task.round }),
+        ...(opens && { opens: 'yes' }),
+      };
+    }
+    case 'test-bite':
+    case 'slice':
+      return piece ? { bite: piece.bite } : {};
+    default:
+      return {};
+  }
+}
+
+const nameAndMass = (piece: Piece, print: Printer): string => {
+  const mass = pieceMass(piece, print);
+  return mass ? `${pieceName(piece, print)}, ${mass}` : pieceName(piece, print);
+};
+
+/** Letters of the pieces of a job, as one says them. */
+export const lettersOf = (task: Task, { cook }: PlanReport): string =>
+  listed(task.pieceIds.map((id) => pieceOf(cook, id).letter));
+
+/** A job as a thing to be said. */
+export function taskSaid(task: Task, report: PlanReport, print: Printer): Said {
+  const { cook } = report;
+  const formula = cook.formulas.find((one) => one.id === task.formulaId);
+  return {
+    id: `task.${task.kind}`,
+    params: {
+      pieces: lettersOf(task, report),
+      ...(formula && { formula: formulaName(formula) }),
+      ...ownParams(task, report, print),
+    },
+  };
+}
+
+/** The same for the sheet by the pit, where a short form exists. */
+export function shortTaskSaid(task: Task, report: PlanReport, print: Printer): Said {
+  const said = taskSaid(task, report, print);
+  const short = `task.short.${task.kind}`;
+  return isSayable(short) ? { ...said, id: short } : said;
+}

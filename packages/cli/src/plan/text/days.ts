@@ -1,0 +1,93 @@
+import type { PlacedTask, Task } from '@pitwright/engine';
+import { type Printer, say } from '@pitwright/words';
+import type { PlanReport } from '../report.ts';
+import { taskSaid } from '../task-words.ts';
+import { type Column, heading, paragraph, row } from './layout.ts';
+
+const LIST: readonly Column[] = [
+  { width: 8 },
+  { width: 9, align: 'right' },
+  { width: 11, align: 'right' },
+  { width: 50 },
+  { width: 8, align: 'right' },
+];
+
+/** One line of the two days: a job with its clock, or the table itself. */
+export interface DayLine {
+  readonly at: string;
+  readonly placed?: PlacedTask;
+  readonly task?: Task;
+}
+
+/** Jobs of the cook by day of the cook's wall, in order, the table among them. */
+export function daysOf({ plan }: PlanReport, print: Printer): { day: string; lines: DayLine[] }[] {
+  const jobs = plan.placed
+    .map(
+      (placed): DayLine => ({
+        at: placed.startAt,
+        placed,
+        task: plan.tasks.find((task) => task.id === placed.taskId)!,
+      }),
+    )
+    .filter((line) => line.task?.kind !== 'serve');
+  const lines = [...jobs, { at: plan.table.at }].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  const days: { day: string; lines: DayLine[] }[] = [];
+  for (const line of lines) {
+    const key = print.dayKey(line.at);
+    const last = days[days.length - 1];
+    if (last && print.dayKey(last.lines[0]!.at) === key) last.lines.push(line);
+    else days.push({ day: print.date(line.at), lines: [line] });
+  }
+  return days;
+}
+
+function lineText(line: DayLine, report: PlanReport, print: Printer): string[] {
+  const { plan } = report;
+  const toTableS = (Date.parse(plan.table.at) - Date.parse(line.at)) / 1000;
+  const toTable =
+    toTableS > 0
+      ? print.exactDurationS(toTableS)
+      : toTableS < 0
+        ? say({ id: 'plan.day.after-table', params: { after: -toTableS } }, print)
+        : '';
+  if (!line.placed || !line.task) {
+    const table = say(
+      { id: 'plan.day.table', params: { at: plan.table.at, until: plan.table.until } },
+      print,
+    );
+    return row([print.clock(line.at), '', '', `══ ${table} ══`, ''], LIST);
+  }
+  const { elapsedS } = line.placed;
+  const lasts = (Date.parse(line.placed.endAt) - Date.parse(line.placed.startAt)) / 1000;
+  const sign = line.task.sign
+    ? [` ${say({ id: 'plan.day.when', params: { sign: say(line.task.sign, print) } }, print)}`]
+    : [];
+  const job = say(taskSaid(line.task, report, print), print);
+  const words = [job, ...sign.map((one) => ` –${one}`)].join('');
+  return row(
+    [
+      print.clock(line.at),
+      toTable,
+      elapsedS >= 0 ? print.elapsedS(elapsedS) : '',
+      words,
+      print.exactDurationS(lasts),
+    ],
+    LIST,
+  );
+}
+
+/** The two days as one ordered list, each line with its clock, what is left to the table and what has passed. */
+export function daysText(report: PlanReport, print: Printer): string[] {
+  const head = ['clock', 'to-table', 'in', 'job', 'takes'].map((name) =>
+    say({ id: `plan.day.head-${name}` }, print),
+  );
+  return [
+    ...daysOf(report, print).flatMap(({ day, lines }) => [
+      ...heading(day),
+      ...row(head, LIST),
+      ...lines.flatMap((line) => lineText(line, report, print)),
+    ]),
+    '',
+    ...paragraph(say({ id: 'plan.day.note' }, print)),
+  ];
+}

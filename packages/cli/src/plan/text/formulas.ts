@@ -1,0 +1,48 @@
+import type { Said } from '@pitwright/model';
+import { type Printer, say, writtenQuantity } from '@pitwright/words';
+import { noticesOfFormula } from '../concerns.ts';
+import type { FormulaReport, PlanReport } from '../report.ts';
+import { type Column, heading, paragraph, row } from './layout.ts';
+import { noticeText } from './notices.ts';
+
+const LINES: readonly Column[] = [{ width: 40 }, { width: 10, align: 'right' }, { width: 16 }];
+
+function formulaText(one: FormulaReport, report: PlanReport, print: Printer): string[] {
+  const { formula } = one;
+  const tell = (said: Said): string => say(said, print);
+  const letters = formula.for?.map(
+    (id) => report.cook.pieces.find((piece) => piece.id === id || piece.letter === id)?.letter ?? id,
+  );
+  const lines = one.lines.map((line) => {
+    const written = writtenQuantity(line.amount);
+    const mass = print.massKg(line.massKg);
+    return [line.name, mass, written === mass ? '' : written];
+  });
+  const sums =
+    one.yieldKg === undefined
+      ? [[tell({ id: 'plan.formula.total' }), print.massKg(one.totalKg), '']]
+      : [
+          [tell({ id: 'plan.formula.in-the-pan' }), print.massKg(one.totalKg), ''],
+          [tell({ id: 'plan.formula.after-simmer' }), print.massKg(one.yieldKg), ''],
+        ];
+  const whom = letters
+    ? tell({ id: 'plan.formula.for', params: { pieces: letters.join(', ') } })
+    : tell({ id: 'plan.formula.for-all' });
+  return [
+    '',
+    `${formula.name}, ${whom}`,
+    ...[...lines, ...sums].flatMap((cells) => row(cells, LINES, 3)),
+    ...one.said.flatMap((said) => (said.level ? noticeText(said, print, 3) : paragraph(tell(said), 3))),
+    ...(formula.note ? paragraph(formula.note, 3) : []),
+    ...noticesOfFormula(report.notices, formula.id).flatMap((said) => noticeText(said, print, 3)),
+  ];
+}
+
+/** Sauce, rub and spritz by mass; a sauce with what its simmer leaves. */
+export const formulasText = (report: PlanReport, print: Printer): string[] =>
+  report.formulas.length === 0
+    ? []
+    : [
+        ...heading(say({ id: 'plan.section.formulas' }, print)),
+        ...report.formulas.flatMap((one) => formulaText(one, report, print)),
+      ];

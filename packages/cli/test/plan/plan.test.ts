@@ -1,0 +1,114 @@
+/** Both examples through `plan`: what a cook must be able to rely on when following it. */
+import { readFileSync } from 'node:fs';
+import { printer } from '@pitwright/words';
+import { describe, expect, test } from 'vitest';
+import { planJson } from '../../src/plan/json.ts';
+import { readerOf } from '../../src/plan/reader.ts';
+import { planForm, planJsonSchema } from '../../src/plan/schema.ts';
+import { COLUMNS } from '../../src/plan/text/layout.ts';
+import { planText } from '../../src/plan/text/print.ts';
+import { EXAMPLES, exampleReport } from './examples.ts';
+
+const at = (instant: string): number => Date.parse(instant);
+
+describe.each(EXAMPLES)('%s', (name) => {
+  const report = exampleReport(name);
+  const { plan, cook } = report;
+  const taskOf = (id: string) => plan.tasks.find((task) => task.id === id)!;
+
+  test('nobody is in two places at once, and nobody works where they are away', () => {
+    for (const hand of cook.hands) {
+      const own = plan.placed
+        .filter((placed) => placed.handIds.includes(hand.id))
+        .sort((a, b) => at(a.startAt) - at(b.startAt));
+      own.forEach((placed, i) => {
+        const next = own[i + 1];
+        if (next)
+          expect(at(next.startAt), `${placed.taskId} and ${next.taskId}`).toBeGreaterThanOrEqual(
+            at(placed.endAt),
+          );
+      });
+    }
+  });
+
+  test('nothing is asked for before it is there', () => {
+    const startOf = new Map(plan.placed.map((placed) => [placed.taskId, placed]));
+    for (const placed of plan.placed)
+      for (const lag of taskOf(placed.taskId).after) {
+        const before = startOf.get(lag.id);
+        if (before)
+          expect(at(placed.startAt), `${placed.taskId} after ${lag.id}`).toBeGreaterThanOrEqual(
+            at(before.endAt),
+          );
+      }
+  });
+
+  test('every job comes after the shopping and before the ash, the table where it was asked', () => {
+    const serve = plan.placed.find((placed) => taskOf(placed.taskId).kind === 'serve')!;
+    expect(at(serve.startAt)).toBeGreaterThanOrEqual(at(cook.table.at));
+    expect(at(serve.startAt)).toBeLessThanOrEqual(at(cook.table.until));
+    expect(taskOf(plan.placed[0]!.taskId).kind).toBe('buy');
+  });
+
+  test('every job is told in words, and the whole fits a terminal', () => {
+    const print = printer(readerOf(cook, undefined));
+    const text = planText(report, print);
+    expect(text).not.toMatch(/undefined|NaN|Infinity|\[object/);
+    for (const line of text.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(COLUMNS);
+  });
+
+  test('the answer stands in the first lines, with the rules and how to change them', () => {
+    for (const units of ['us', 'metric'] as const) {
+      const text = planText(report, printer(readerOf(cook, units)));
+      const head = text.slice(0, text.indexOf('─'));
+      expect(head).toMatch(/%|times/);
+      expect(head).toMatch(/First job/);
+      expect(head).toMatch(/Rules: .*\n?.*rules: home-us/s);
+      expect(text.includes('°F')).toBe(units === 'us');
+      expect(text.includes('°C')).toBe(units === 'metric');
+    }
+  });
+
+  test('each piece goes on at one clock time and reaches its bite as a range', () => {
+    for (const piece of plan.pieces) {
+      expect(piece.onAt).toMatch(/Z$/);
+      if (piece.ready.p10 && piece.ready.p90)
+        expect(at(piece.ready.p90)).toBeGreaterThan(at(piece.ready.p10));
+    }
+  });
+
+  test('the JSON is as the published schema has it', () => {
+    const json = JSON.parse(JSON.stringify(planJson(report, printer(readerOf(cook, 'metric')))));
+    expect(planForm.safeParse(json).error?.issues ?? []).toEqual([]);
+    expect(json.jobs.length).toBe(plan.placed.length);
+  });
+
+  test('cautions stand beside what they concern', () => {
+    const json = planJson(report, printer(readerOf(cook, 'metric')));
+    for (const piece of json.pieces)
+      expect(piece.notices.map((notice) => notice.id).join(' '), piece.letter).toMatch(/safety\.min-temp/);
+    const general = json.notices.map((notice) => notice.id);
+    expect(general).toEqual(
+      expect.arrayContaining(['safety.carbon-monoxide', 'safety.fire-attended', 'safety.thermometer']),
+    );
+    for (const formula of json.formulas.filter((one) => one.kind === 'sauce'))
+      expect(formula.notices.map((notice) => notice.id)).toEqual(
+        expect.arrayContaining(['safety.sauce-cold', 'safety.brush']),
+      );
+  });
+});
+
+test('the published schema is the one the code checks', () => {
+  const published = readFileSync(new URL('../../schema/plan.schema.json', import.meta.url), 'utf8');
+  expect(published).toBe(`${JSON.stringify(planJsonSchema(), null, 2)}\n`);
+});
+
+test('the sauce is weighed with what its simmer leaves', () => {
+  const glaze = exampleReport('regatta-dinner').formulas.find(({ formula }) => formula.kind === 'sauce')!;
+  const evaporatedKg = glaze.formula.simmer!.evaporated!.si;
+  // Mass balance: what went in less the water that the file drives off, and at most the acid of 121 g of 5 % vinegar.
+  const leftKg = glaze.totalKg - evaporatedKg;
+  expect(glaze.yieldKg!).toBeLessThanOrEqual(leftKg);
+  expect(glaze.yieldKg!).toBeGreaterThanOrEqual(leftKg - 0.05 * 0.1212);
+  expect(glaze.lines.reduce((sum, line) => sum + line.massKg, 0)).toBeCloseTo(glaze.totalKg, 9);
+});
