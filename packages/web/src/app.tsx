@@ -1,14 +1,15 @@
 import type { Journal } from '@pitwright/store';
 import { lazy, type ReactNode, Suspense } from 'react';
-import { Link, Route, Router, Switch } from 'wouter';
+import { Route, Router, Switch } from 'wouter';
 import { Boundary } from './parts/boundary.tsx';
 import { Key } from './parts/key.tsx';
-import { Strip } from './parts/strip.tsx';
+import { Gone } from './places/gone.tsx';
 import { writingOf } from './settings.ts';
 import { KeepingProvider, useKept } from './use-keeping.tsx';
 import { deviceZone, ReaderProvider, useWords } from './words.tsx';
 
 const Shelf = lazy(() => import('./places/shelf/shelf.tsx'));
+const CookPlace = lazy(() => import('./places/cook/cook.tsx'));
 const NewCook = lazy(() => import('./places/new-cook/new-cook.tsx'));
 const Specimen = lazy(() => import('./places/specimen/specimen.tsx'));
 
@@ -22,6 +23,7 @@ export function App(props: { journal: Journal }) {
               <Switch>
                 <Route path="/" component={Shelf} />
                 <Route path="/new" component={NewCook} />
+                <Route path="/cook/:id" component={CookPlace} />
                 <Route path="/specimen" component={Specimen} />
                 <Route>
                   <Gone />
@@ -56,20 +58,5 @@ function WentWrong(props: { again: () => void }) {
         </Key>
       </div>
     </main>
-  );
-}
-
-export function Gone() {
-  const { text } = useWords();
-  return (
-    <>
-      <Strip name="Pitwright" home="/" places={[{ href: '/', name: text('web.place.shelf') }]} />
-      <main className="page" id="page">
-        <h1 className="answer">{text('web.gone')}</h1>
-        <p>
-          <Link href="/">{text('web.gone.back')}</Link>
-        </p>
-      </main>
-    </>
   );
 }

@@ -26,6 +26,7 @@ export function keepOfflineCopy(): void {
   navigator.serviceWorker
     .register('/service-worker.js')
     .then((registration) => {
+      if (!registration) return;
       if (registration.waiting && navigator.serviceWorker.controller) noteWaiting(registration.waiting);
       registration.addEventListener('updatefound', () => {
         const worker = registration.installing;

@@ -17,8 +17,8 @@ export interface BandChartData {
   readonly untilS: number;
   readonly nowS?: number;
   readonly nights?: readonly Night[];
-  /** Stretches drawn folded: hours of the night in which nothing needs the eye. */
-  readonly quiet?: readonly { readonly fromS: number; readonly toS: number }[];
+  /** Stretches drawn folded: hours in which nothing needs the eye. `scale`: how much of the day's; missing: a third. */
+  readonly quiet?: readonly { readonly fromS: number; readonly toS: number; readonly scale?: number }[];
   /** Left end of the axis; missing: half an hour before the first meat-on. */
   readonly fromS?: number;
 }

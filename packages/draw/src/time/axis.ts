@@ -67,13 +67,13 @@ export function timeAxis(x0: number, x1: number, stretches: readonly Stretch[]):
 /** A quiet stretch that may be folded: shorter than this it is not worth the fold. */
 const LEAST_FOLD_S = 2 * 3600;
 
-/** An axis from `fromS` to `toS` with the given nights drawn at `fold` of the scale of the day. */
+/** An axis from `fromS` to `toS` with the given stretches drawn at their own `scale`, else at `fold`, of the scale of the day. */
 export function foldedAxis(
   x0: number,
   x1: number,
   fromS: number,
   toS: number,
-  quiet: readonly { readonly fromS: number; readonly toS: number }[],
+  quiet: readonly { readonly fromS: number; readonly toS: number; readonly scale?: number }[],
   fold: number,
 ): Axis {
   const stretches: Stretch[] = [];
@@ -83,7 +83,7 @@ export function foldedAxis(
     const to = Math.min(night.toS, toS);
     if (to - from < LEAST_FOLD_S) continue;
     if (from > edge) stretches.push({ fromS: edge, toS: from, scale: 1 });
-    stretches.push({ fromS: from, toS: to, scale: fold });
+    stretches.push({ fromS: from, toS: to, scale: night.scale ?? fold });
     edge = to;
   }
   if (edge < toS) stretches.push({ fromS: edge, toS, scale: 1 });

@@ -6,7 +6,7 @@
 const RAD = Math.PI / 180;
 const J2000_MS = Date.UTC(2000, 0, 1, 12);
 const DAY_MS = 86_400_000;
-const HORIZON_DEG = -50 / 60;
+export const HORIZON_DEG = -50 / 60;
 
 function sunPosition(ms: number): { rightAscensionDeg: number; declinationDeg: number } {
   const days = (ms - J2000_MS) / DAY_MS;

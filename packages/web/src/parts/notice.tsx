@@ -13,3 +13,17 @@ export function Notice(props: { level: NoticeLevel; about?: string; children: Re
     </div>
   );
 }
+
+/** A caution that stands beside every plan, in a list: the block is kept for what has gone wrong. */
+export function StandingLine(props: { level: NoticeLevel; source: string; children: ReactNode }) {
+  const { text } = useWords();
+  return (
+    <li className={`standing-line ${props.level}`}>
+      <span className="standing-mark" aria-hidden="true" />
+      <span>
+        <b>{text(`web.notice.${props.level}`)}.</b> {props.children}{' '}
+        <span className="small quiet">{props.source}.</span>
+      </span>
+    </li>
+  );
+}

@@ -1,5 +1,43 @@
 import { messages } from './message.ts';
 
+/** Jobs in two words, where a mark has no room for more. */
+const JOBS: Readonly<Record<string, string>> = {
+  buy: 'Shop',
+  thaw: 'Thaw',
+  'make-sauce': 'Weigh sauce',
+  'simmer-sauce': 'Simmer',
+  'cool-sauce': 'Cool sauce',
+  'jar-sauce': 'Jar it',
+  'warm-sauce': 'Warm sauce',
+  'mix-rub': 'Mix rub',
+  'mix-spritz': 'Mix spritz',
+  'mix-brine': 'Mix brine',
+  'skin-and-trim': 'Trim',
+  'out-of-fridge': 'Out',
+  'light-fire': 'Light the fire',
+  'coal-bed': 'Coals',
+  'light-oven': 'Oven on',
+  'meat-on': 'On:',
+  'test-bite': 'Test',
+  'take-off': 'Off:',
+  'to-oven': 'To oven',
+  'chill-leftovers': 'Chill leftovers',
+  'ash-out': 'Ash out',
+  look: 'Look at',
+  spritz: 'Spritz',
+  wrap: 'Wrap',
+  unwrap: 'Open',
+  glaze: 'Glaze',
+  rub: 'Rub',
+  brine: 'Brine',
+  slice: 'Cut',
+  serve: 'Serve',
+  clean: 'Wash up',
+  'cut-in-two': 'Halve',
+  rest: 'Rest',
+  hold: 'Box',
+};
+
 /** What the app says around the answers: places, keys, questions. `**…**` is set heavy. */
 export const webMessages = messages({
   'web.places': () => 'Places',
@@ -134,6 +172,81 @@ export const webMessages = messages({
 
   'web.shelf.empty': () => 'Nothing on the pit yet.',
   'web.shelf.empty.more': () => 'Say what you eat and when. The rest is counted back from there.',
+
+  'web.cook.people': (p: { people: number }) => `${p.people} at table`,
+  'web.cook.first-look': () => 'Looking ahead.',
+  'web.cook.no-forecast': () =>
+    'This cook cannot be foreseen as it stands. Change it, or take the last change back.',
+  'web.cook.tried': (p: { members: number; of: number }) => `${p.members} of ${p.of} days tried`,
+  'web.cook.answer': (p: { count: number; all: string; hour: string }) =>
+    p.count === 1
+      ? `that it is all on time for **${p.hour}**.`
+      : `that all ${p.all} are on time for **${p.hour}**.`,
+  'web.cook.tightest': (p: { letter: string; name: string }) => `Tightest is ${p.letter}, ${p.name}.`,
+  'web.cook.first-on': (p: { letter: string; hour: string; day: string }) =>
+    p.day ? `${p.letter} goes on ${p.day} at **${p.hour}**.` : `${p.letter} goes on at **${p.hour}**.`,
+  'web.cook.chance.meaning': (p: { hour: string; until: string }) =>
+    `In so many of a hundred days like this one every piece has its bite and its rest by ${p.until}, has not waited too long for ${p.hour}, and is not a word too soft.`,
+  'web.cook.chance.source': () =>
+    'Heat and water in each piece, stepped by our model: docs/models, meat and forecast.',
+  'web.cook.chance.doubt': (p: { members: number }) =>
+    `Counted over ${p.members} days with other meat, other pits and other readings. Rounded to what that many can tell.`,
+  'web.cook.close-up': () => 'Close up',
+  'web.cook.whole': () => 'Both days',
+  'web.cook.print': () => 'Print the sheets',
+  'web.cook.clash': () => 'What does not fit together, and what would give',
+  'web.cook.other-ways': () => 'Other ways',
+  'web.cook.standing': () => 'Beside every plan like this',
+  'web.cook.not-used': () => 'asked, and not used yet',
+  'web.hands': () => 'Hands',
+  'web.hands.count': (p: { count: number }) => (p.count === 1 ? 'one job' : `${p.count} jobs`),
+  'web.hands.sentence': (p: { count: number }) =>
+    `${p.count} jobs for the hands; they are listed below in their order.`,
+  'web.job': (p: { kind: string; letters: string }) => {
+    const name = JOBS[p.kind] ?? p.kind.replaceAll('-', ' ');
+    return p.letters ? `${name} ${p.letters}` : name;
+  },
+  'web.two-days': () => 'The days in order',
+  'web.in': (p: { time: string }) => `${p.time} in`,
+  'web.before': (p: { time: string }) => `${p.time} before`,
+  'web.inside': (p: { name: string }) => `${p.name}, inside`,
+  'web.inside.waiting': () => 'Looking ahead.',
+  'web.piece.ready': (p: { range: string }) => `Ready **${p.range}**, 8 times in 10.`,
+  'web.piece.ready-from': (p: { from: string; never: string }) =>
+    `Ready from **${p.from}**; ${p.never} it never gets there in these stages.`,
+  'web.piece.never': () => 'It seldom gets there in these stages.',
+  'web.piece.on-time': (p: { chance: string }) => `**${p.chance}** that it is on time.`,
+  'web.piece.stages': () => 'What it goes through',
+  'web.piece.bite': () => 'The bite when it comes off',
+  'web.piece.start-by-hand': (p: { hour: string }) => `You set it to go on at ${p.hour}.`,
+  'web.piece.start-free': () => 'Let the plan choose',
+  'web.stage.kind': () => 'stage',
+  'web.stage.until': () => 'until',
+  'web.stage.begins': () => 'begins about',
+  'web.stage.kind-of': (p: { number: number }) => `Stage ${p.number}`,
+  'web.stage.until-of': (p: { number: number }) => `Stage ${p.number} until`,
+  'web.stage.figure-of': (p: { number: number }) => `Stage ${p.number}, how much`,
+  'web.stage.leave-out': () => 'Leave out',
+  'web.stage.leave-out-of': (p: { number: number }) => `Leave out stage ${p.number}`,
+  'web.stage.add': () => 'Another stage',
+  'web.stage.time-problem': () => 'Write a time with its unit: 90 min or 1 h 30 min.',
+  'web.until.clock': () => 'the clock',
+  'web.until.core': () => 'the middle is at',
+  'web.until.surface': () => 'the surface is at',
+  'web.until.bark': () => 'the bark is set',
+  'web.until.table': () => 'the table asks',
+  'web.compare.open': (p: { stage: string }) => `Longer or shorter ${p.stage}?`,
+  'web.compare.against': () => 'Set against',
+  'web.compare.set': (p: { time: string; stage: string }) => `${p.time} ${p.stage}`,
+  'web.compare.on-time': () => 'on time',
+  'web.compare.take': () => 'Take this one',
+  'web.compare.not-yet': () =>
+    'Both with the same start and the same days. Bark and juiciness are not told yet.',
+  'web.grip.table': () => 'Serving hour',
+  'web.grip.start': (p: { letter: string }) => `${p.letter} goes on`,
+  'web.grip.edge': (p: { letter: string; stage: string }) => `${p.letter} ${p.stage} begins`,
+  'web.grip.earlier': (p: { what: string }) => `${p.what}: 5 minutes earlier`,
+  'web.grip.later': (p: { what: string }) => `${p.what}: 5 minutes later`,
 
   'web.specimen.lead': () =>
     'Everything on a screen of ours is made of what stands here. A mark that is not here has no meaning yet. The figures on this page are invented.',

@@ -1,0 +1,123 @@
+import {
+  assembleForecast,
+  type BiteLine,
+  type CookForecast,
+  forecastMembers,
+  type PieceColumns,
+  type PieceInside,
+  PREVIEW_MEMBERS,
+  pieceInside,
+  planCook,
+  standingNotices,
+} from '@pitwright/engine';
+import type { Cook, Piece } from '@pitwright/model';
+import type { Answer, Ask, Inside } from './messages.ts';
+
+/** One seed for all forecasts of the app: only what was changed is seen to change. */
+const SEED = 1;
+/** Pieces as they were a while ago are kept, so that undo is at once. */
+const MOST_KEPT = 40;
+
+interface KeptPiece {
+  readonly parts: {
+    readonly membersFrom: number;
+    readonly membersTo: number;
+    readonly columns: PieceColumns;
+  }[];
+}
+
+const kept = new Map<string, KeptPiece>();
+
+/** What the members of a piece depend on: not its start, its name, its letter, nor the hour of the table. */
+function keyOf(cook: Cook, piece: Piece): string {
+  const { onAt: _on, name: _name, note: _note, letter: _letter, after: _after, ...matter } = piece;
+  return JSON.stringify([matter, cook.pit, cook.weather, cook.place, cook.kitchen.ovenTemperature]);
+}
+
+function keptPiece(key: string): KeptPiece {
+  const held = kept.get(key) ?? { parts: [] };
+  // Last used stands last.
+  kept.delete(key);
+  kept.set(key, held);
+  if (kept.size > MOST_KEPT) kept.delete(kept.keys().next().value!);
+  return held;
+}
+
+/** The forecast of the first `members`; only pieces that changed, and members not run yet, are stepped. */
+function forecast(cook: Cook, members: number): CookForecast {
+  const parts = cook.pieces.flatMap((piece) => {
+    const held = keptPiece(keyOf(cook, piece));
+    const ran = held.parts.at(-1)?.membersTo ?? 0;
+    if (ran < members) {
+      const job = {
+        jobId: piece.id,
+        seed: SEED,
+        membersFrom: ran,
+        membersTo: members,
+        cook,
+        pieceIds: [piece.id],
+      };
+      const [columns] = forecastMembers(job).columns;
+      if (columns) held.parts.push({ membersFrom: ran, membersTo: members, columns });
+    }
+    return held.parts
+      .filter((part) => part.membersTo <= members)
+      .map(({ membersFrom, membersTo, columns }) => ({
+        jobId: piece.id,
+        membersFrom,
+        membersTo,
+        columns: [{ ...columns, pieceId: piece.id }],
+      }));
+  });
+  return assembleForecast(cook, SEED, parts);
+}
+
+/** What happens in the members nearest the 10, 50 and 90 % points of a preview. */
+function inside(cook: Cook, pieceId: string): Inside {
+  const only = { ...cook, pieces: cook.pieces.filter((piece) => piece.id === pieceId) };
+  const seen = pieceInside(cook, forecast(only, PREVIEW_MEMBERS), pieceId);
+  const { bite } = seen;
+  return {
+    pieceId,
+    field: {
+      timesS: seen.timesS,
+      depthShares: seen.depthShares,
+      temperaturesC: seen.temperaturesC,
+      thicknessM: seen.halfThicknessM,
+      bottom: 'middle',
+      frontM: seen.frontM,
+      ...(bite ? { bite: biteLines(bite) } : {}),
+      ...(seen.stall ? { stall: seen.stall } : {}),
+    },
+    ledger: { timesS: seen.timesS, intoW: seen.intoW, driesW: seen.driesW },
+  };
+}
+
+/** Three lines on one set of depths: those that all three members have under their crust. */
+function biteLines({ p10, p50, p90 }: NonNullable<PieceInside['bite']>) {
+  const depthShares = p50.depthShares.filter(
+    (depth) => p10.depthShares.includes(depth) && p90.depthShares.includes(depth),
+  );
+  const on = (line: BiteLine) => depthShares.map((depth) => line.timesS[line.depthShares.indexOf(depth)]!);
+  return { depthShares, p10S: on(p10), p50S: on(p50), p90S: on(p90) };
+}
+
+function answer(ask: Ask): Answer {
+  const { job } = ask;
+  try {
+    if (ask.kind === 'foresee') {
+      const { cook, members } = ask;
+      const foreseen = forecast(cook, members);
+      const plan = planCook(cook, foreseen);
+      const notices = standingNotices(cook);
+      return { kind: 'foresight', job, foresight: { cook, members, forecast: foreseen, plan, notices } };
+    }
+    return { kind: 'inside', job, inside: inside(ask.cook, ask.pieceId) };
+  } catch (error) {
+    return { kind: 'failed', job, message: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+self.onmessage = (event: MessageEvent<Ask>) => {
+  self.postMessage(answer(event.data));
+};

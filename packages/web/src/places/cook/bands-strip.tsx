@@ -1,0 +1,89 @@
+import { bandChart, type StripDrawing } from '@pitwright/draw';
+import type { Cook } from '@pitwright/model';
+import { useId, useMemo } from 'react';
+import type { Foresight } from '../../foresee/messages.ts';
+import { Drawn } from '../../parts/drawn.tsx';
+import { useVoice } from '../../parts/voice.ts';
+import { useWidth } from '../../parts/width.ts';
+import { useWords } from '../../words.tsx';
+import { bandsOf, following, pieceName } from './band-data.ts';
+import { Grips } from './grips.tsx';
+import { HandsStrip } from './hands-strip.tsx';
+import { InsidePiece } from './inside-piece.tsx';
+
+export interface BandsProps {
+  readonly cook: Cook;
+  /** As it is written down, without what the hand holds. */
+  readonly kept: Cook;
+  readonly foresight: Foresight;
+  readonly before: Foresight | undefined;
+  readonly openedId: string | undefined;
+  readonly isCloseUp: boolean;
+  readonly onOpen: (pieceId: string) => void;
+  readonly onHold: (draft: Cook | undefined) => void;
+  readonly onKeep: (cook: Cook) => void;
+}
+
+/** All pieces against time, what can be moved on them, and the work of the hands under them on the same axis. */
+export function Bands(props: BandsProps) {
+  const { print } = useWords();
+  const voice = useVoice();
+  const id = useId().replace(/[^a-z0-9]/gi, '');
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const { cook, foresight, before, openedId, isCloseUp } = props;
+  const plan = useMemo(
+    () => ({
+      ...foresight.plan,
+      pieces: foresight.plan.pieces.map((piece) => following(piece, foresight.cook, cook)),
+    }),
+    [foresight, cook],
+  );
+  const drawing: StripDrawing | undefined = useMemo(() => {
+    if (width <= 0) return undefined;
+    const data = bandsOf({
+      cook,
+      plan,
+      before: before?.plan,
+      print,
+      nowS: Date.now() / 1000,
+      closeUpOn: isCloseUp ? openedId : undefined,
+    });
+    return bandChart(data, { width, id }, voice);
+  }, [cook, plan, before, print, width, id, voice, isCloseUp, openedId]);
+  const opened = cook.pieces.find((piece) => piece.id === openedId);
+  return (
+    <div className="bands" ref={ref}>
+      {drawing ? (
+        <>
+          <Drawn drawing={drawing}>
+            {cook.pieces.map((piece, index) => {
+              const lane = drawing.lanes[index];
+              if (!lane) return null;
+              const isOpen = piece.id === openedId;
+              return (
+                <button
+                  key={piece.id}
+                  type="button"
+                  className={isOpen ? 'lane-key open' : 'lane-key'}
+                  style={{
+                    top: lane.y - 6,
+                    height: lane.height + 18,
+                    width: Math.max(130, drawing.axis.x0 - 4),
+                  }}
+                  aria-pressed={isOpen}
+                  aria-label={`${piece.letter}, ${pieceName(piece, print)}`}
+                  onClick={() => props.onOpen(piece.id)}
+                />
+              );
+            })}
+            <Grips {...props} plan={plan} drawing={drawing} width={width} />
+          </Drawn>
+          {opened ? (
+            <InsidePiece kept={props.kept} piece={opened} plan={plan} axis={drawing.axis} width={width} />
+          ) : null}
+          <HandsStrip cook={cook} plan={plan} axis={drawing.axis} width={width} />
+        </>
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,151 @@
+import { rangesChart } from '@pitwright/draw';
+import { type Cook, type Piece, quantity, type Stage } from '@pitwright/model';
+import { stageName } from '@pitwright/words';
+import { useId, useMemo, useState } from 'react';
+import type { Foresight } from '../../foresee/messages.ts';
+import { useForesight } from '../../foresee/use-foresight.ts';
+import { Drawn } from '../../parts/drawn.tsx';
+import { Key } from '../../parts/key.tsx';
+import { Stepper } from '../../parts/stepper.tsx';
+import { useVoice } from '../../parts/voice.ts';
+import { useWidth } from '../../parts/width.ts';
+import { useWords } from '../../words.tsx';
+import { rangeOf, secondsOf } from './band-data.ts';
+import { BiteChances } from './bite-chances.tsx';
+import { setStages } from './edit.ts';
+
+const STEP_MIN = 15;
+const MINUTE_S = 60;
+
+/** Stages that the clock ends: those whose length can be set against another. */
+function clockStages(piece: Piece): { index: number; stage: Stage; minutes: number }[] {
+  return piece.stages.flatMap((stage, index) =>
+    stage.until.by === 'clock'
+      ? [{ index, stage, minutes: Math.round(stage.until.after.si / MINUTE_S) }]
+      : [],
+  );
+}
+
+/** Two sets of stages side by side: the same members, the same weather, another length of one stage. */
+export function Compare(props: {
+  cook: Cook;
+  piece: Piece;
+  foresight: Foresight;
+  onKeep: (cook: Cook) => void;
+}) {
+  const { text } = useWords();
+  const { piece } = props;
+  const choices = clockStages(piece);
+  const wrapped = choices.find(({ stage }) => stage.kind === 'foil' || stage.kind === 'paper') ?? choices[0];
+  const [isOpen, setOpen] = useState(false);
+  if (!wrapped) return null;
+  return (
+    <div className="compare">
+      <Key aria-expanded={isOpen} onClick={() => setOpen((open) => !open)}>
+        {text('web.compare.open', { stage: stageName(wrapped.stage.kind) })}
+      </Key>
+      {isOpen ? <SideBySide {...props} at={wrapped} /> : null}
+    </div>
+  );
+}
+
+function SideBySide(props: {
+  cook: Cook;
+  piece: Piece;
+  foresight: Foresight;
+  onKeep: (cook: Cook) => void;
+  at: { index: number; stage: Stage; minutes: number };
+}) {
+  const { text, print } = useWords();
+  const voice = useVoice();
+  const id = useId().replace(/[^a-z0-9]/gi, '');
+  const [ref, width] = useWidth<HTMLDivElement>();
+  const { cook, piece, foresight, at } = props;
+  const [minutes, setMinutes] = useState(at.minutes + 2 * STEP_MIN);
+  // The start stays, so that what differs is the stage alone.
+  const onAt = foresight.plan.pieces.find((one) => one.pieceId === piece.id)?.onAt;
+  const other = useMemo(() => {
+    const stage: Stage = { ...at.stage, until: { by: 'clock', after: quantity('time', minutes, 'min') } };
+    const stages = piece.stages.with(at.index, stage);
+    const changed = setStages(cook, piece.id, stages);
+    return {
+      ...changed,
+      pieces: changed.pieces.map((one) => (one.id === piece.id && onAt ? { ...one, onAt } : one)),
+    };
+  }, [cook, piece, at, minutes, onAt]);
+  const { foresight: seen } = useForesight(other, false);
+  const sets = [
+    { key: 'as-is', minutes: at.minutes, foresight, take: undefined },
+    {
+      key: 'other',
+      minutes,
+      foresight: seen?.cook === other ? seen : undefined,
+      take: () =>
+        props.onKeep(setStages(cook, piece.id, other.pieces.find((one) => one.id === piece.id)!.stages)),
+    },
+  ];
+  const nameOf = (m: number) =>
+    text('web.compare.set', { time: print.exactDurationS(m * MINUTE_S), stage: stageName(at.stage.kind) });
+  const rows = sets.flatMap((set) => {
+    const planned = set.foresight?.plan.pieces.find((one) => one.pieceId === piece.id);
+    return planned ? [{ name: nameOf(set.minutes), range: rangeOf(planned.ready) }] : [];
+  });
+  return (
+    <div ref={ref}>
+      <p className="keys">
+        {text('web.compare.against')}
+        <Stepper
+          what={stageName(at.stage.kind)}
+          value={minutes}
+          min={STEP_MIN}
+          max={600}
+          step={STEP_MIN}
+          show={(value) => print.exactDurationS(value * MINUTE_S)}
+          onStep={setMinutes}
+        />
+      </p>
+      {width > 0 && rows.length > 0 ? (
+        <Drawn
+          drawing={rangesChart(
+            rows,
+            { tableS: secondsOf(cook.table.at), untilS: secondsOf(cook.table.until) },
+            { width, id },
+            voice,
+          )}
+        />
+      ) : null}
+      <div className="sets">
+        {sets.map((set) => {
+          const planned = set.foresight?.plan.pieces.find((one) => one.pieceId === piece.id);
+          const forecast = set.foresight?.forecast.pieces.find((one) => one.pieceId === piece.id);
+          return (
+            <div key={set.key} className="set">
+              <h3>{nameOf(set.minutes)}</h3>
+              {planned && forecast && set.foresight ? (
+                <>
+                  <p>
+                    <b>{print.chance(planned.chanceOnTime, set.foresight.members)}</b>{' '}
+                    {text('web.compare.on-time')}
+                  </p>
+                  <BiteChances
+                    chances={forecast.biteChances}
+                    asked={piece.bite}
+                    members={set.foresight.members}
+                  />
+                  {set.take ? (
+                    <Key kind="first" onClick={set.take}>
+                      {text('web.compare.take')}
+                    </Key>
+                  ) : null}
+                </>
+              ) : (
+                <p className="quiet">{text('web.inside.waiting')}</p>
+              )}
+            </div>
+          );
+        })}
+      </div>
+      <p className="small quiet">{text('web.compare.not-yet')}</p>
+    </div>
+  );
+}

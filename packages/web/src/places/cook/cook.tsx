@@ -1,0 +1,133 @@
+import { type Cook, changesBetween, setEntry } from '@pitwright/model';
+import { useEffect, useMemo, useState } from 'react';
+import { useLocation, useParams } from 'wouter';
+import { useForesight } from '../../foresee/use-foresight.ts';
+import { followSun } from '../../light/light.ts';
+import { Key } from '../../parts/key.tsx';
+import { Strip } from '../../parts/strip.tsx';
+import { UndoKeys } from '../../parts/undo-keys.tsx';
+import { writingOf } from '../../settings.ts';
+import { useCook, useKeeper, useKept } from '../../use-keeping.tsx';
+import { ReaderProvider, useWords } from '../../words.tsx';
+import { Gone } from '../gone.tsx';
+import { Bands } from './bands-strip.tsx';
+import { CookAnswer } from './cook-answer.tsx';
+import { isDarkAt } from './fold.ts';
+import { Notes } from './notes.tsx';
+import { OpenedPiece } from './opened-piece.tsx';
+import { cookPlaces } from './places.ts';
+import { TwoDays } from './two-days.tsx';
+import './cook.css';
+
+/** One cook at a glance: will it all be ready, and what is it doing inside. */
+export default function CookPlace() {
+  const { id = '' } = useParams();
+  const kept = useCook(id);
+  const state = useKept();
+  if (!kept) return <Gone />;
+  return (
+    <ReaderProvider writing={writingOf(state)} zone={kept.document.zone}>
+      <CookSheet cook={kept.document} key={kept.id} />
+    </ReaderProvider>
+  );
+}
+
+function CookSheet(props: { cook: Cook }) {
+  const { text } = useWords();
+  const keeper = useKeeper();
+  const [, go] = useLocation();
+  const { cook } = props;
+  /** The cook as the hand holds it, not written down yet. */
+  const [draft, setDraft] = useState<Cook>();
+  const [openedId, setOpenedId] = useState<string | undefined>(cook.pieces[0]?.id);
+  const [isCloseUp, setCloseUp] = useState(false);
+  const shown = draft ?? cook;
+  const { foresight, isFull, fault } = useForesight(shown, draft !== undefined);
+  const [before, setBefore] = useState<typeof foresight>();
+  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
+
+  // Lamp from sunset at the cook's own place.
+  useEffect(() => {
+    followSun(isDarkAt(cook));
+    return () => followSun(undefined);
+  }, [cook]);
+
+  const hold = (next: Cook | undefined) => {
+    if (next && !draft) setBefore(foresight);
+    setDraft(next);
+  };
+  const keep = (next: Cook) => {
+    const changes = changesBetween(cook, next);
+    if (!draft) setBefore(foresight);
+    if (changes.length > 0) keeper.write(setEntry(subject, changes));
+    setDraft(undefined);
+  };
+  // The old outline stays long enough to be seen, then goes.
+  useEffect(() => {
+    if (draft || !before || !isFull) return;
+    const timer = setTimeout(() => setBefore(undefined), OUTLINE_MS);
+    return () => clearTimeout(timer);
+  }, [draft, before, isFull]);
+
+  const opened = shown.pieces.find((piece) => piece.id === openedId);
+  const people = cook.guests.adults + cook.guests.children;
+  return (
+    <>
+      <Strip
+        name={cook.name}
+        home={`/cook/${cook.id}`}
+        places={cookPlaces(cook.id, text)}
+        cells={[
+          text('web.cook.people', { people }),
+          ...(cook.weather?.words ? [cook.weather.words] : []),
+          ...(cook.isDemo
+            ? [
+                <span className="demo-mark" key="demo">
+                  {text('web.shelf.demo')}
+                </span>,
+              ]
+            : []),
+        ]}
+      />
+      <main id="page" className="cook">
+        <CookAnswer cook={shown} foresight={foresight} isFull={isFull} fault={fault} />
+        {foresight ? (
+          <>
+            <Bands
+              cook={shown}
+              kept={cook}
+              foresight={foresight}
+              before={before}
+              openedId={openedId}
+              isCloseUp={isCloseUp}
+              onOpen={setOpenedId}
+              onHold={hold}
+              onKeep={keep}
+            />
+            <div className="keys cook-keys">
+              <Key aria-pressed={isCloseUp} onClick={() => setCloseUp((close) => !close)}>
+                {text(isCloseUp ? 'web.cook.whole' : 'web.cook.close-up')}
+              </Key>
+              <UndoKeys subject={subject} />
+              <Key onClick={() => go(`/cook/${cook.id}/print`)}>{text('web.cook.print')}</Key>
+            </div>
+            {opened ? (
+              <OpenedPiece
+                cook={shown}
+                kept={cook}
+                piece={opened}
+                foresight={foresight}
+                isHeld={draft !== undefined}
+                onKeep={keep}
+              />
+            ) : null}
+            <TwoDays cook={shown} plan={foresight.plan} />
+            <Notes foresight={foresight} />
+          </>
+        ) : null}
+      </main>
+    </>
+  );
+}
+
+const OUTLINE_MS = 2000;

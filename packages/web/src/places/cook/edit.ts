@@ -1,0 +1,59 @@
+import type { CookPlan } from '@pitwright/engine';
+import { type Cook, quantity, type Stage } from '@pitwright/model';
+
+/** Times are moved in steps of five minutes. */
+export const STEP_MS = 5 * 60_000;
+const LEAST_STAGE_MS = STEP_MS;
+
+export const toStep = (ms: number): number => Math.round(ms / STEP_MS) * STEP_MS;
+const instant = (ms: number): string => new Date(ms).toISOString().replace('.000Z', 'Z');
+
+const withPiece = (cook: Cook, pieceId: string, part: Partial<Cook['pieces'][number]>): Cook => ({
+  ...cook,
+  pieces: cook.pieces.map((piece) => (piece.id === pieceId ? { ...piece, ...part } : piece)),
+});
+
+/** The piece goes on at this instant, set by hand. */
+export const moveStart = (cook: Cook, pieceId: string, atMs: number): Cook =>
+  withPiece(cook, pieceId, { onAt: instant(toStep(atMs)) });
+
+/** The plan chooses the start again. */
+export function freeStart(cook: Cook, pieceId: string): Cook {
+  return {
+    ...cook,
+    pieces: cook.pieces.map((piece) => {
+      if (piece.id !== pieceId) return piece;
+      const { onAt: _, ...rest } = piece;
+      return rest;
+    }),
+  };
+}
+
+export const setStages = (cook: Cook, pieceId: string, stages: readonly Stage[]): Cook =>
+  withPiece(cook, pieceId, { stages });
+
+/** A stage by the clock, with what else it has kept. */
+export const byClock = (stage: Stage, durationMs: number): Stage => ({
+  ...stage,
+  until: {
+    by: 'clock',
+    after: quantity('time', Math.round(Math.max(LEAST_STAGE_MS, durationMs) / 60_000), 'min'),
+  },
+});
+
+/** The end of a stage is set to this instant: from now on the clock ends it, counted from its planned beginning. */
+export function moveStageEnd(cook: Cook, plan: CookPlan, pieceId: string, index: number, atMs: number): Cook {
+  const piece = cook.pieces.find((one) => one.id === pieceId);
+  const startAt = plan.pieces.find((one) => one.pieceId === pieceId)?.stages[index]?.startAt;
+  const stage = piece?.stages[index];
+  if (!piece || !stage || !startAt) return cook;
+  const stages = piece.stages.with(index, byClock(stage, toStep(atMs) - Date.parse(startAt)));
+  return setStages(cook, pieceId, stages);
+}
+
+/** The serving hour moves, and its window with it. */
+export function moveTable(cook: Cook, atMs: number): Cook {
+  const at = toStep(atMs);
+  const window = Date.parse(cook.table.until) - Date.parse(cook.table.at);
+  return { ...cook, table: { at: instant(at), until: instant(at + window) } };
+}

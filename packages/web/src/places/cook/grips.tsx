@@ -1,0 +1,223 @@
+import type { StripDrawing } from '@pitwright/draw';
+import type { CookPlan } from '@pitwright/engine';
+import type { Cook } from '@pitwright/model';
+import { stageName } from '@pitwright/words';
+import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import { Key } from '../../parts/key.tsx';
+import { useWords } from '../../words.tsx';
+import { secondsOf } from './band-data.ts';
+import type { BandsProps } from './bands-strip.tsx';
+import { moveStageEnd, moveStart, moveTable, STEP_MS, toStep } from './edit.ts';
+
+/** Something on the chart that can be moved along time. */
+interface Grip {
+  readonly key: string;
+  readonly atMs: number;
+  readonly y: number;
+  readonly name: string;
+  readonly leastMs: number;
+  readonly mostMs: number;
+  readonly move: (atMs: number) => Cook;
+}
+
+/** Keys pressed within this time of each other are one change, undone as one. */
+const PAUSE_MS = 700;
+const DAY_MS = 86_400_000;
+
+function gripsOf(props: BandsProps & { plan: CookPlan; drawing: StripDrawing }, texts: Texts): Grip[] {
+  const { cook, plan, drawing, openedId } = props;
+  const tableMs = Date.parse(cook.table.at);
+  const table: Grip = {
+    key: 'table',
+    atMs: tableMs,
+    y: drawing.plot.y - 14,
+    name: texts.table,
+    leastMs: tableMs - DAY_MS,
+    mostMs: tableMs + DAY_MS,
+    move: (atMs) => moveTable(cook, atMs),
+  };
+  const index = cook.pieces.findIndex((piece) => piece.id === openedId);
+  const piece = cook.pieces[index];
+  const lane = drawing.lanes[index];
+  const planned = plan.pieces.find((one) => one.pieceId === openedId);
+  if (!piece || !lane || !planned) return [table];
+  const y = lane.y + lane.height / 2;
+  const onMs = Date.parse(planned.onAt);
+  const grips: Grip[] = [
+    table,
+    {
+      key: `${piece.id}-on`,
+      atMs: onMs,
+      y,
+      name: texts.start(piece.letter),
+      leastMs: tableMs - 2 * DAY_MS,
+      mostMs: tableMs,
+      move: (atMs) => moveStart(cook, piece.id, atMs),
+    },
+  ];
+  for (const [at, stage] of piece.stages.entries()) {
+    const end = planned.stages[at]?.endAt;
+    const begin = planned.stages[at]?.startAt;
+    const next = piece.stages[at + 1];
+    // What ends by the bite or the table is foreseen, not set.
+    if (!end || !begin || !next || stage.until.by === 'bite' || stage.until.by === 'table') continue;
+    grips.push({
+      key: `${piece.id}-${at}`,
+      atMs: Date.parse(end),
+      y,
+      name: texts.edge(piece.letter, stageName(next.kind)),
+      leastMs: Date.parse(begin) + STEP_MS,
+      mostMs: tableMs,
+      move: (atMs) => moveStageEnd(cook, plan, piece.id, at, atMs),
+    });
+  }
+  return grips;
+}
+
+interface Texts {
+  readonly table: string;
+  readonly start: (letter: string) => string;
+  readonly edge: (letter: string, stage: string) => string;
+}
+
+/** The grips of the opened piece and of the table: by hand, by arrow keys, by − and + keys. */
+export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawing; width: number }) {
+  const { text, print } = useWords();
+  const { drawing, onHold, onKeep, isCloseUp, width } = props;
+  const [heldKey, setHeldKey] = useState<string>();
+  const [chosenKey, setChosenKey] = useState<string>();
+  /** Where the hand has it now: the grip stays with the hand while the answer is on its way. */
+  const [heldMs, setHeldMs] = useState<number>();
+  const pending = useRef<{ cook: Cook; timer: ReturnType<typeof setTimeout> }>(undefined);
+  const isNarrow = width < NARROW_PX;
+  const grips = gripsOf(props, {
+    table: text('web.grip.table'),
+    start: (letter) => text('web.grip.start', { letter }),
+    edge: (letter, stage) => text('web.grip.edge', { letter, stage }),
+  });
+  const isOnAxis = (atMs: number) => atMs / 1000 >= drawing.axis.fromS && atMs / 1000 <= drawing.axis.toS;
+  // A small screen shows grips only where there is room for a thumb: on the piece seen close up.
+  const shown = isNarrow && !isCloseUp ? [] : grips.filter((grip) => isOnAxis(grip.atMs));
+  const chosen =
+    shown.find((grip) => grip.key === chosenKey) ?? shown.find((grip) => grip.key !== 'table') ?? shown[0];
+  const hour = (ms: number) => print.clock(new Date(ms).toISOString());
+
+  useEffect(
+    () => () => {
+      if (pending.current) clearTimeout(pending.current.timer);
+    },
+    [],
+  );
+
+  const within = (grip: Grip, ms: number) => Math.max(grip.leastMs, Math.min(grip.mostMs, toStep(ms)));
+
+  /** Moves by keys: held at once, written down after a pause. */
+  const nudge = (grip: Grip, byMs: number) => {
+    setChosenKey(grip.key);
+    const from = heldKey === grip.key && heldMs !== undefined ? heldMs : grip.atMs;
+    const to = within(grip, from + byMs);
+    const next = grip.move(to);
+    setHeldKey(grip.key);
+    setHeldMs(to);
+    onHold(next);
+    if (pending.current) clearTimeout(pending.current.timer);
+    const timer = setTimeout(() => {
+      pending.current = undefined;
+      setHeldKey(undefined);
+      setHeldMs(undefined);
+      onKeep(next);
+    }, PAUSE_MS);
+    pending.current = { cook: next, timer };
+  };
+
+  const onKeyDown = (grip: Grip) => (event: KeyboardEvent) => {
+    const step = { ArrowLeft: -1, ArrowRight: 1, PageDown: -6, PageUp: 6 }[event.key];
+    if (step === undefined) return;
+    event.preventDefault();
+    nudge(grip, step * STEP_MS);
+  };
+
+  const msAt = (event: PointerEvent) => {
+    const box = event.currentTarget.closest('.drawing')!.getBoundingClientRect();
+    return (
+      drawing.axis.at(Math.max(drawing.axis.x0, Math.min(drawing.axis.x1, event.clientX - box.left))) * 1000
+    );
+  };
+  const onPointerDown = (grip: Grip) => (event: PointerEvent<HTMLElement>) => {
+    event.currentTarget.setPointerCapture(event.pointerId);
+    setChosenKey(grip.key);
+    setHeldKey(grip.key);
+    setHeldMs(grip.atMs);
+  };
+  const onPointerMove = (grip: Grip) => (event: PointerEvent<HTMLElement>) => {
+    if (heldKey !== grip.key || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
+    const to = within(grip, msAt(event));
+    if (to === heldMs) return;
+    setHeldMs(to);
+    onHold(grip.move(to));
+  };
+  const onPointerUp = (grip: Grip) => () => {
+    if (heldKey !== grip.key || pending.current) return;
+    const to = heldMs ?? grip.atMs;
+    setHeldKey(undefined);
+    setHeldMs(undefined);
+    if (to === grip.atMs) onHold(undefined);
+    else onKeep(grip.move(to));
+  };
+
+  return (
+    <>
+      {shown.map((grip) => {
+        const atMs = heldKey === grip.key && heldMs !== undefined ? heldMs : grip.atMs;
+        return (
+          <div
+            key={grip.key}
+            className={grip.key === heldKey ? 'grip held' : 'grip'}
+            role="slider"
+            tabIndex={0}
+            aria-label={grip.name}
+            aria-valuemin={grip.leastMs / 60_000}
+            aria-valuemax={grip.mostMs / 60_000}
+            aria-valuenow={atMs / 60_000}
+            aria-valuetext={hour(atMs)}
+            style={{ left: drawing.axis.x(atMs / 1000), top: grip.y }}
+            onKeyDown={onKeyDown(grip)}
+            onFocus={() => setChosenKey(grip.key)}
+            onPointerDown={onPointerDown(grip)}
+            onPointerMove={onPointerMove(grip)}
+            onPointerUp={onPointerUp(grip)}
+            onPointerCancel={onPointerUp(grip)}
+          >
+            {grip.key === heldKey ? <span className="grip-hour">{hour(atMs)}</span> : null}
+          </div>
+        );
+      })}
+      {chosen && isNarrow ? (
+        <div className="grip-keys">
+          <Key
+            kind="square"
+            aria-label={text('web.grip.earlier', { what: chosen.name })}
+            onClick={() => nudge(chosen, -STEP_MS)}
+          >
+            −
+          </Key>
+          <span>
+            {chosen.name}
+            <br />
+            <b>{hour(heldKey === chosen.key && heldMs !== undefined ? heldMs : chosen.atMs)}</b>
+          </span>
+          <Key
+            kind="square"
+            aria-label={text('web.grip.later', { what: chosen.name })}
+            onClick={() => nudge(chosen, STEP_MS)}
+          >
+            +
+          </Key>
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+/** As in packages/draw: under this width names stand above their bands. */
+const NARROW_PX = 640;

@@ -1,0 +1,95 @@
+import type { Notice as StandingNotice } from '@pitwright/engine';
+import type { NoticeLevel, Said } from '@pitwright/model';
+import type { Foresight } from '../../foresee/messages.ts';
+import { Notice, StandingLine } from '../../parts/notice.tsx';
+import { saidWords } from '../../said.ts';
+import { useWords } from '../../words.tsx';
+
+const ORDER: Readonly<Record<NoticeLevel, number>> = { stop: 0, caution: 1, information: 2 };
+const levelOf = (said: Said): NoticeLevel => said.level ?? 'information';
+export const byLevel = (a: Said, b: Said): number => ORDER[levelOf(a)] - ORDER[levelOf(b)];
+
+/** What is said about one piece beside what it goes through. */
+export function PieceNotices(props: { notices: readonly StandingNotice[]; pieceId: string }) {
+  const { print } = useWords();
+  const own = props.notices.filter((notice) => notice.concerns.pieceId === props.pieceId).sort(byLevel);
+  return (
+    <ul className="standing">
+      {own.map((notice) => (
+        <StandingLine
+          key={`${notice.id}${notice.concerns.stage ?? ''}`}
+          level={notice.level}
+          source={notice.source}
+        >
+          {saidWords(notice, print)}
+        </StandingLine>
+      ))}
+    </ul>
+  );
+}
+
+/** What must be said about the plan: what does not fit, what would, cautions, and answers not used yet. */
+export function Notes(props: { foresight: Foresight }) {
+  const { text, print } = useWords();
+  const { plan, forecast, notices } = props.foresight;
+  const words = (said: Said) => saidWords(said, print);
+  const ways = [...plan.wouldReach, ...plan.alternatives];
+  const ofCook = notices.filter((notice) => notice.concerns.pieceId === undefined).sort(byLevel);
+  return (
+    <section className="notes">
+      {plan.conflicts.length > 0 ? (
+        <div>
+          <h2>{text('web.cook.clash')}</h2>
+          <ul className="clashes">
+            {plan.conflicts.map((conflict) => (
+              <li key={conflict.giveUpId}>
+                <span>{conflict.demands.map((demand) => words(demand.said)).join('; ')}.</span>
+                <b>
+                  {conflict.wayOut
+                    .filter((way) => way.demandId === conflict.giveUpId)
+                    .map((way) => words(way.buys))}
+                </b>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      {ways.length > 0 ? (
+        <div>
+          <h2>{text('web.cook.other-ways')}</h2>
+          <ul className="ways">
+            {ways.map((way) => (
+              <li key={way.id}>
+                <b>{words(way.said)}</b> {[...way.buys, ...way.costs].map(words).join(' ')}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      {forecast.notUsed.length > 0 ? (
+        <Notice level="information" about={text('web.cook.not-used')}>
+          {forecast.notUsed.map(words).join(' ')}
+        </Notice>
+      ) : null}
+      {plan.notices.map((said) => (
+        <Notice key={`${said.id}${JSON.stringify(said.params)}`} level={levelOf(said)}>
+          {words(said)}
+        </Notice>
+      ))}
+      <div>
+        <h2>{text('web.cook.standing')}</h2>
+        <ul className="standing">
+          {ofCook.map((notice) => (
+            <StandingLine
+              key={`${notice.id}${JSON.stringify(notice.params)}`}
+              level={notice.level}
+              source={notice.source}
+            >
+              {words(notice)}
+            </StandingLine>
+          ))}
+        </ul>
+      </div>
+    </section>
+  );
+}

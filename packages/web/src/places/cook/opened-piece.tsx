@@ -1,0 +1,70 @@
+import type { Cook, Piece } from '@pitwright/model';
+import type { Foresight } from '../../foresee/messages.ts';
+import { Key } from '../../parts/key.tsx';
+import { Letter } from '../../parts/letter.tsx';
+import { useWords } from '../../words.tsx';
+import { pieceName, rangeOf } from './band-data.ts';
+import { BiteChances } from './bite-chances.tsx';
+import { Compare } from './compare.tsx';
+import { freeStart } from './edit.ts';
+import { PieceNotices } from './notes.tsx';
+import { StagesTable } from './stages-table.tsx';
+
+/** The opened piece: what it goes through, how sure its bite is, and another set of stages beside it. */
+export function OpenedPiece(props: {
+  cook: Cook;
+  kept: Cook;
+  piece: Piece;
+  foresight: Foresight;
+  isHeld: boolean;
+  onKeep: (cook: Cook) => void;
+}) {
+  const { text, rich, print } = useWords();
+  const { cook, piece, foresight, onKeep } = props;
+  const planned = foresight.plan.pieces.find((one) => one.pieceId === piece.id);
+  const forecast = foresight.forecast.pieces.find((one) => one.pieceId === piece.id);
+  if (!planned || !forecast) return null;
+  const ready = rangeOf(planned.ready);
+  const sentence = !Number.isFinite(ready.p10)
+    ? text('web.piece.never')
+    : Number.isFinite(ready.p90)
+      ? rich('web.piece.ready', { range: print.clockRange(planned.ready.p10!, planned.ready.p90!) })
+      : rich('web.piece.ready-from', {
+          from: print.aboutClock(planned.ready.p10!),
+          never: print.timesIn(ready.neverShare, foresight.members),
+        });
+  return (
+    <section className="opened">
+      <div className="opened-head">
+        <Letter letter={piece.letter} large />
+        <h2>{pieceName(piece, print)}</h2>
+        <p>
+          {sentence}{' '}
+          {rich('web.piece.on-time', { chance: print.chance(planned.chanceOnTime, foresight.members) })}
+        </p>
+      </div>
+      <div className="opened-parts">
+        <div>
+          <h3>{text('web.piece.stages')}</h3>
+          <StagesTable cook={cook} piece={piece} planned={planned} onKeep={onKeep} />
+          {piece.onAt ? (
+            <p>
+              {text('web.piece.start-by-hand', { hour: print.clock(piece.onAt) })}{' '}
+              <Key kind="plain" onClick={() => onKeep(freeStart(cook, piece.id))}>
+                {text('web.piece.start-free')}
+              </Key>
+            </p>
+          ) : null}
+        </div>
+        <div>
+          <h3>{text('web.piece.bite')}</h3>
+          <BiteChances chances={forecast.biteChances} asked={piece.bite} members={foresight.members} />
+        </div>
+      </div>
+      <PieceNotices notices={foresight.notices} pieceId={piece.id} />
+      {props.isHeld ? null : (
+        <Compare cook={props.kept} piece={piece} foresight={foresight} onKeep={onKeep} />
+      )}
+    </section>
+  );
+}

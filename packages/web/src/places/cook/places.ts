@@ -1,0 +1,8 @@
+import type { PlaceLink } from '../../parts/strip.tsx';
+import type { Words } from '../../words.tsx';
+
+/** The places of one cook that exist. */
+export const cookPlaces = (id: string, text: Words['text']): readonly PlaceLink[] => [
+  { href: '/', name: text('web.place.shelf') },
+  { href: `/cook/${id}`, name: text('web.place.cook') },
+];
