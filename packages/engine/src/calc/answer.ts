@@ -39,10 +39,11 @@ function evaluated(calc: CalcSpec, written: WrittenInputs, output: OutputSpec): 
   try {
     value = calc.evaluate(inputs, [output.name])[output.name];
   } catch (error) {
-    // A room's own guard: outside what its equations hold for.
-    if (error instanceof RangeError)
-      refuse('calc.outside-validity', { input: calc.name, reason: error.message });
-    throw error;
+    if (error instanceof CalcProblem) throw error;
+    // A room's own guard, outside what its equations hold for: said with its reason, so that one row of a batch that
+    // trips it does not take the others along.
+    const reason = error instanceof Error ? error.message : String(error);
+    return refuse('calc.outside-validity', { input: calc.name, reason });
   }
   if (value === undefined) return refuse('calc.not-from-these', { input: output.name, calc: calc.name });
   if (typeof value === 'number' && !Number.isFinite(value))

@@ -37,7 +37,7 @@ function biotOf(inputs: CalcInputs): number {
       (numberOf(inputs, 'coefficient') * positiveOf(inputs, 'half-thickness')) /
       numberOf(inputs, 'conductivity')
     );
-  without(inputs, ['coefficient', 'conductivity'], 'the Biot number stands for it');
+  without(inputs, ['coefficient'], 'the Biot number stands for it');
   return biot >= 0 ? biot : refuse('calc.impossible', { input: 'biot', reason: 'it is never negative' });
 }
 

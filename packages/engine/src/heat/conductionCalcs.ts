@@ -1,5 +1,5 @@
 import { quantityInput, wordInput } from '../calc/describe.ts';
-import { exactlyOne, maybeNumber, numberOf, textOf, without } from '../calc/given.ts';
+import { exactlyOne, maybeNumber, numberOf, textOf } from '../calc/given.ts';
 import { refuse } from '../calc/problem.ts';
 import type { CalcSpec } from '../calc/spec.ts';
 import { BODY, bodyOf, positiveOf } from './bodyInputs.ts';
@@ -72,7 +72,6 @@ const transientConduction: CalcSpec = {
     const given = exactlyOne(inputs, ['fourier', 'time']);
     const firstM = body.axes[0]!.lengthM;
     if (given === 'time') positiveOf(inputs, 'half-thickness');
-    else without(inputs, ['diffusivity'], 'the Fourier number stands for it');
     const seconds =
       given === 'time'
         ? numberOf(inputs, 'time') * numberOf(inputs, 'diffusivity')
