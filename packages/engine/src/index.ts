@@ -20,6 +20,7 @@ export {
   PREVIEW_MEMBERS,
 } from './forecast/cookForecast.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
+export { explainPiece } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export {
   type CookForecast,

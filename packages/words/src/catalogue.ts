@@ -1,6 +1,7 @@
 import { calcMessages } from './messages/calc.ts';
 import { dayMessages } from './messages/day.ts';
 import { drawMessages } from './messages/draw.ts';
+import { explainMessages } from './messages/explain.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
@@ -18,6 +19,7 @@ export const SUBJECTS: readonly Messages[] = [
   calcMessages,
   dayMessages,
   drawMessages,
+  explainMessages,
   fileMessages,
   planMessages,
   safetyMessages,

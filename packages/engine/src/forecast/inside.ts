@@ -1,5 +1,5 @@
 /** The inside of one piece: what the depth–time map and the heat ledger of a screen are drawn from. */
-import type { Cook } from '@pitwright/model';
+import type { Cook, StageKind } from '@pitwright/model';
 import { outerFaceM2, type ResolvedPiece, resolveCook } from '../day/resolve.ts';
 import { FINE_SETTINGS, PieceRunner } from '../meat/run.ts';
 import { knownWord } from '../tender/bite.ts';
@@ -28,12 +28,14 @@ export interface PieceInside {
   /** Dried raw depth at each time [m]. */
   readonly frontM: readonly number[];
   readonly halfThicknessM: number;
+  /** Its stages as this member has them; the end is ∞ where it lasts until the table asks or never comes [s]. */
+  readonly stages: readonly { readonly kind: StageKind; readonly endS: number }[];
   /** Heat that reaches one item, and what of it evaporates water, at each time [W]. */
   readonly intoW: readonly number[];
   readonly driesW: readonly number[];
   /** Of the members nearest the 10, 50 and 90 % points; missing where `raw` is asked. */
   readonly bite?: { readonly p10: BiteLine; readonly p50: BiteLine; readonly p90: BiteLine };
-  /** The middle rises by less than 2.6 K an hour, between 55 and 85 °C, for half an hour or more. */
+  /** The middle rises by less than 4 K an hour, between 55 and 85 °C, for half an hour or more. */
   readonly stall?: {
     readonly fromS: number;
     readonly toS: number;
@@ -46,7 +48,7 @@ export interface PieceInside {
 const TAIL_S = 12 * 3600;
 const RECORD_EVERY_S = 180;
 const FIRM_C = 60;
-const STALL = { fromC: 55, toC: 85, slowKPerH: 2.6, leastS: 1800 } as const;
+const STALL = { fromC: 55, toC: 85, slowKPerH: 4, leastS: 1800 } as const;
 
 /**
  * The inside of the members nearest the median and nearest the 10 and 90 % points of a piece, on the fine grid.
@@ -127,7 +129,7 @@ function followed(
   const isUnderCrust = new Array<boolean>(cells).fill(false);
   let depths: readonly number[] = [];
   let notedS = -Infinity;
-  runner.run(drawn.meat, drawn.stages, {
+  const { endS } = runner.run(drawn.meat, drawn.stages, {
     stretch: drawn.stretch,
     wordDoses: drawn.wordDoses,
     onStep: (clockS, _stage, solver) => {
@@ -149,7 +151,7 @@ function followed(
       // From the surface inwards.
       temperaturesC.push([
         solver.surfaceC,
-        ...Array.from({ length: cells }, (_, i) => state[solver.temperatureAt + cells - 1 - i]!),
+        ...Array.from({ length: cells }, (_, i) => solver.cellC(cells - 1 - i)),
       ]);
       frontM.push(solver.driedDepthM);
       intoW.push((solver.lastFromAirWm2 * faceM2) / drawn.stretch);
@@ -164,6 +166,10 @@ function followed(
     temperaturesC,
     frontM,
     halfThicknessM: drawn.meat.halfThicknessM,
+    stages: drawn.stages.map(({ kind, trigger }, i) => ({
+      kind,
+      endS: trigger.by === 'table' ? Infinity : endS[i]!,
+    })),
     intoW,
     driesW,
     bite: { depthShares: soft.map((i) => depths[i]!), timesS: soft.map((i) => reachedS[i]!) },

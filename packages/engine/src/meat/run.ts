@@ -88,15 +88,6 @@ export interface RunOptions {
   readonly onStep?: StepListener;
 }
 
-/** Where a run stands between two stages: enough to go on from. */
-export interface Checkpoint {
-  readonly stage: number;
-  readonly timeS: number;
-  readonly state: Float64Array;
-  readonly air: { readonly isPit: boolean; readonly deviationK: number; readonly targetC: number };
-  readonly wordS: Float64Array;
-}
-
 /** Fat that melts out in the end, of the raw fat. @source from memory, weak */
 const RENDERABLE_SHARE = 0.45;
 /** Of the melted fat, what leaves the piece: 2–4 points of a brisket's raw mass, the gap between water lost and yields measured by Kerth, Wall & Grayson-Holter. */

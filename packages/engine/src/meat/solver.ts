@@ -227,6 +227,16 @@ export class PieceSolver {
     return Float64Array.from({ length: this.cells }, (_, i) => 0.5 * (radius[i]! + radius[i + 1]!));
   }
 
+  /** Temperature of a cell [°C]; inside the dry bark straight between its outer side and the front. */
+  cellC(cell: number): number {
+    const k = this.state[AT.wetCell]!;
+    if (cell <= k) return this.state[this.temperatureAt + cell]!;
+    const radius = this.#unit.radius;
+    const front = 1 - this.driedDepthM / this.#piece.halfThicknessM;
+    const share = (0.5 * (radius[cell]! + radius[cell + 1]!) - front) / (1 - front);
+    return this.state[AT.frontC]! + share * (this.state[AT.surfaceC]! - this.state[AT.frontC]!);
+  }
+
   /** Wets the surface. @param kgM2 per m² of raw outer face */
   spritz(kgM2: number): void {
     this.state[AT.film] = this.state[AT.film]! + kgM2;

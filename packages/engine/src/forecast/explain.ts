@@ -1,0 +1,78 @@
+/** Why a piece is where it is: what holds it back now, and when that ends. Read from the member shown. */
+import type { Said } from '@pitwright/model';
+import { isCooking } from '../meat/stagePlan.ts';
+import type { PieceInside } from './inside.ts';
+
+/** Heat and temperatures of the shown member at one moment. */
+interface Moment {
+  readonly watts: number;
+  readonly driesShare: number;
+  readonly coreC: number;
+  readonly surfaceC: number;
+  readonly riseKPerH: number;
+}
+
+/** Slower than this above 80 °C the middle is held by evaporation through the bark, with no end of its own. */
+const HELD_RISE_KPERH = 1;
+const HELD_FROM_C = 78;
+/** Below it most heat still goes into warming the outer part. */
+const COLD_TO_C = 55;
+
+function momentAt(inside: PieceInside, elapsedS: number): Moment {
+  const { timesS, temperaturesC, intoW, driesW } = inside;
+  let i = timesS.findIndex((atS) => atS >= elapsedS);
+  if (i < 0) i = timesS.length - 1;
+  const from = Math.max(0, i - 3);
+  const to = Math.min(timesS.length - 1, from + 6);
+  const coreC = (row: number): number => temperaturesC[row]!.at(-1)!;
+  return {
+    watts: intoW[i]!,
+    driesShare: intoW[i]! > 0 ? Math.min(1, Math.max(0, driesW[i]! / intoW[i]!)) : 0,
+    coreC: coreC(i),
+    surfaceC: temperaturesC[i]![0]!,
+    riseKPerH: to > from ? (3600 * (coreC(to) - coreC(from))) / (timesS[to]! - timesS[from]!) : 0,
+  };
+}
+
+const celsius = (c: number) => ({ kind: 'temperature', si: c + 273.15 }) as const;
+const seconds = (s: number) => ({ kind: 'time', si: s }) as const;
+const share = (x: number) => ({ kind: 'fraction', si: x }) as const;
+const perHour = (k: number) => ({ kind: 'difference', si: k }) as const;
+
+/**
+ * What holds the piece back at a moment and when that ends, in one statement. Times are elapsed from its meat-on.
+ *
+ * @param elapsedS from the piece's meat-on
+ */
+export function explainPiece(inside: PieceInside, elapsedS: number): Said {
+  const source = 'meat.md';
+  const now = momentAt(inside, elapsedS);
+  const stageAt = inside.stages.findIndex(({ endS }) => elapsedS < endS);
+  const stage = inside.stages[stageAt < 0 ? inside.stages.length - 1 : stageAt]!;
+  if (!isCooking(stage.kind))
+    return {
+      id: now.surfaceC < now.coreC ? 'explain.rests' : 'explain.evens-out',
+      params: { core: celsius(now.coreC), surface: celsius(now.surfaceC) },
+      source,
+    };
+  const heat = { watts: Math.round(now.watts), dries: share(now.driesShare), core: celsius(now.coreC) };
+  if (now.coreC < COLD_TO_C)
+    return { id: 'explain.warms', params: { ...heat, surface: celsius(now.surfaceC) }, source };
+  if (stage.kind === 'foil')
+    return { id: 'explain.wrapped', params: { ...heat, rise: perHour(now.riseKPerH) }, source };
+  const { stall } = inside;
+  if (stall && elapsedS >= stall.fromS && elapsedS < stall.toS)
+    return { id: 'explain.stall', params: { ...heat, until: seconds(stall.toS) }, source };
+  if (now.coreC >= HELD_FROM_C && now.riseKPerH < HELD_RISE_KPERH && now.driesShare > 0.5)
+    return { id: 'explain.held', params: heat, source };
+  const nextS = stage === undefined ? Infinity : stage.endS;
+  return {
+    id: 'explain.dries',
+    params: {
+      ...heat,
+      rise: perHour(now.riseKPerH),
+      ...(nextS < Infinity && { until: seconds(nextS) }),
+    },
+    source,
+  };
+}
