@@ -1,7 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { dirname, join } from 'node:path';
 import { openSqliteStore } from '@pitwright/store/sqlite';
+import manifest from '../package.json' with { type: 'json' };
 import { buildApp } from './app.ts';
 import { defaultDataDir, prepareDataDir } from './data-folder.ts';
 import { layDownDemo } from './demo.ts';
@@ -40,7 +41,7 @@ export async function startServer(options: ServerOptions = {}): Promise<RunningS
   const app = await buildApp({
     store,
     isOwnHost: (host) => isOwnHost(host),
-    version: packageVersion(),
+    version: manifest.version,
     ...(isBuilt ? { webDir } : {}),
   });
   const close = async () => {
@@ -58,8 +59,4 @@ export async function startServer(options: ServerOptions = {}): Promise<RunningS
   const { port: bound } = app.server.address() as AddressInfo;
   isOwnHost = ownHosts(bound, proxyHosts);
   return { url: `http://127.0.0.1:${bound}/`, dataDir: dirname(storeFile), close };
-}
-
-export function packageVersion(): string {
-  return JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')).version;
 }

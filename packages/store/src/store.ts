@@ -48,8 +48,11 @@ export interface Store {
 
   peer(): Promise<PeerPosition | undefined>;
 
-  /** Notes how far the exchange has come. A peer of another identity puts every entry into the outbox again. */
+  /** Notes how far the exchange has come. */
   setPeer(position: PeerPosition): Promise<void>;
+
+  /** Puts every entry into the outbox again, for a peer that does not hold what it once acknowledged. */
+  sendAllAgain(): Promise<void>;
 
   /** Calls back after entries came to be held, written here, received, or by another tab. @returns the end of it */
   watch(listener: () => void): () => void;

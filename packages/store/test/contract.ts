@@ -141,17 +141,17 @@ export const CONTRACT: readonly Claim[] = [
     },
   },
   {
-    name: 'starts over with a peer of another identity, and only then',
+    name: 'notes how far the exchange with the peer has come, and can send everything again',
     async holds({ open }) {
       const store = await open('peer');
       same(await store.peer(), undefined);
       const entries = await store.write([create, rename('a')]);
-      await store.setPeer({ storeId: 'harbour', cursor: 2 });
       await store.markSent(ids(entries));
-      await store.setPeer({ storeId: 'harbour', cursor: 7 });
+      await store.setPeer({ storeId: 'harbour', cursor: 2 });
+      await store.setPeer({ storeId: 'another', cursor: 7 });
+      same(await store.peer(), { storeId: 'another', cursor: 7 });
       same(await store.outbox(), []);
-      same(await store.peer(), { storeId: 'harbour', cursor: 7 });
-      await store.setPeer({ storeId: 'another', cursor: 0 });
+      await store.sendAllAgain();
       same(await store.outbox(), entries);
       await store.close();
     },

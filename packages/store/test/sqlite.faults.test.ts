@@ -219,7 +219,7 @@ describe('versions', () => {
   });
 });
 
-test('a copy made while entries are written is whole and opens as the same store', async () => {
+test('a copy made while entries are written is whole, and another store that writes after what it holds', async () => {
   const store = await openSqliteStore(join(folder, 'live.db'));
   await store.write([create]);
   const writing = Promise.all(Array.from({ length: 50 }, (_, i) => store.write([note(`${i}`)])));
@@ -227,9 +227,12 @@ test('a copy made while entries are written is whole and opens as the same store
   await store.copyTo(target);
   await writing;
   const copy = await openSqliteStore(target);
-  expect(copy.storeId).toBe(store.storeId);
+  expect(copy.storeId).not.toBe(store.storeId);
+  expect(copy.device).not.toBe(store.device);
   const seqs = (await entriesIn(copy)).map((entry) => entry.seq);
   expect(seqs).toEqual(seqs.map((_, i) => i + 1));
+  const greatest = Math.max(...(await entriesIn(copy)).map((entry) => entry.clock));
+  expect((await copy.write([note('in the copy')]))[0]).toMatchObject({ seq: 1, clock: greatest + 1 });
   await expect(store.copyTo(target)).rejects.toThrow();
   expect(statSync(target).size).toBeGreaterThan(0);
   await store.close();

@@ -127,15 +127,19 @@ export async function openBrowserStore(
 
     async setPeer(position) {
       await answering(async () => {
-        const trx = database.transaction(['entries', 'outbox', 'meta'], 'readwrite', DURABLY);
+        const trx = database.transaction('meta', 'readwrite', DURABLY);
+        await trx.store.put(position, 'peer');
+        await trx.done;
+      });
+    },
+
+    async sendAllAgain() {
+      await answering(async () => {
+        const trx = database.transaction(['entries', 'outbox'], 'readwrite', DURABLY);
         await all(trx, async () => {
-          const held = (await trx.objectStore('meta').get('peer')) as PeerPosition | undefined;
-          if (held && held.storeId !== position.storeId) {
-            await trx.objectStore('outbox').clear();
-            for (const { arrival, entry } of await trx.objectStore('entries').getAll())
-              await trx.objectStore('outbox').put(entry.id, arrival);
-          }
-          await trx.objectStore('meta').put(position, 'peer');
+          await trx.objectStore('outbox').clear();
+          for (const { arrival, entry } of await trx.objectStore('entries').getAll())
+            await trx.objectStore('outbox').put(entry.id, arrival);
         });
       });
     },

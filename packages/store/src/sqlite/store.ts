@@ -7,7 +7,10 @@ import { openSqliteFile, type SqliteFile, sqliteFault } from './driver.ts';
 import { getMeta, migrate, setMeta, type Tables } from './schema.ts';
 
 export interface SqliteStore extends Store {
-  /** Writes a consistent copy of the whole store, also while others write. @throws StoreFault; fails on an existing file */
+  /**
+   * Writes a consistent copy of all entries, with an identity of its own, also while others write.
+   * @throws StoreFault; an error of SQLite where the file is there already
+   */
   copyTo(path: string): Promise<void>;
 }
 
@@ -132,18 +135,17 @@ export async function storeIn(file: SqliteFile, now = () => new Date()): Promise
     },
 
     async setPeer(position) {
+      await inTransaction((trx) => setMeta(trx, 'peer', JSON.stringify(position)));
+    },
+
+    async sendAllAgain() {
       await inTransaction(async (trx) => {
-        const held = await getMeta(trx, 'peer');
-        const isOther = held !== undefined && (JSON.parse(held) as PeerPosition).storeId !== position.storeId;
-        if (isOther) {
-          await trx.deleteFrom('outbox').execute();
-          await trx
-            .insertInto('outbox')
-            .columns(['arrival'])
-            .expression(trx.selectFrom('entry').select('arrival'))
-            .execute();
-        }
-        await setMeta(trx, 'peer', JSON.stringify(position));
+        await trx.deleteFrom('outbox').execute();
+        await trx
+          .insertInto('outbox')
+          .columns(['arrival'])
+          .expression(trx.selectFrom('entry').select('arrival'))
+          .execute();
       });
     },
 
@@ -151,12 +153,26 @@ export async function storeIn(file: SqliteFile, now = () => new Date()): Promise
 
     async copyTo(target) {
       await answering(() => sql`VACUUM INTO ${target}`.execute(queries));
+      await becomeAnother(target);
     },
 
     async close() {
       await queries.destroy();
     },
   };
+}
+
+/**
+ * Gives a copy an identity of its own. Put in the place of the original one day, it lacks what came since: as another
+ * store it is sent everything again, and its device does not use numbers twice.
+ */
+async function becomeAnother(path: string): Promise<void> {
+  const copy = openSqliteFile(path);
+  await copy.queries.transaction().execute(async (trx) => {
+    await setMeta(trx, 'store-id', newId());
+    await setMeta(trx, 'device', JSON.stringify({ ...(await readDevice(trx)), id: newId(), seq: 0 }));
+  });
+  await copy.queries.destroy();
 }
 
 async function readDevice(trx: Transaction<Tables>): Promise<Device> {
