@@ -11,25 +11,38 @@ export interface TableS {
 /** What the choice of a start needs to know of one piece (all its alike items). */
 export interface Contender {
   readonly piece: Piece;
-  readonly items: readonly Pick<PieceForecast, 'readyS' | 'pastBiteS'>[];
+  readonly items: readonly Pick<PieceForecast, 'readyS' | 'pastBiteS' | 'stages'>[];
   readonly members: number;
   readonly rule: RestRule;
   /** Its last stage on the heat lasts until the table asks: then it can soften too far while it waits. */
   readonly waitsOnHeat: boolean;
+  /** Its last stage on the heat ends by the bite itself; else by clock, temperature or bark, tender or not. */
+  readonly endsByBite: boolean;
+  /** Median end of its last stage on the heat [s from meat-on], where most members get there. */
+  readonly heatEndS?: number;
 }
 
-export function contenderOf(piece: Piece, forecasts: readonly PieceForecast[]): Contender {
+export function contenderOf(
+  piece: Piece,
+  among: readonly Piece[],
+  forecasts: readonly PieceForecast[],
+): Contender {
   const items = forecasts.filter((forecast) => forecast.pieceId === piece.id);
   const members = items[0]?.readyS.length ?? 0;
   if (!(members > 0)) throw new RangeError(`piece ${piece.id} has no forecast members`);
   if (items.some((item) => item.readyS.length !== members || item.pastBiteS.length !== members))
     throw new RangeError(`piece ${piece.id}: columns of different lengths`);
+  const onHeat = heatStages(piece);
+  const last = onHeat.at(-1);
+  const heatEndS = items[0]?.stages[onHeat.length - 1]?.endS?.p50;
   return {
     piece,
     items,
     members,
-    rule: restRuleOf(piece),
-    waitsOnHeat: heatStages(piece).at(-1)?.until.by === 'table',
+    rule: restRuleOf(piece, among),
+    waitsOnHeat: last?.until.by === 'table',
+    endsByBite: last?.until.by === 'bite',
+    ...(heatEndS !== undefined && heatEndS < Infinity && { heatEndS }),
   };
 }
 

@@ -1,5 +1,5 @@
 import { explainConflict } from './conflict.ts';
-import { demandsOf } from './demands.ts';
+import { demandsOf, keepingOnly } from './demands.ts';
 import { placeGreedily } from './greedy.ts';
 import { joinWalks } from './join-walks.ts';
 import type { Placement, Problem } from './problem.ts';
@@ -23,7 +23,7 @@ const MOST_CONFLICTS = 6;
 /**
  * Places all jobs; where they do not fit, gives up the demand that each minimal conflict advises, only as far as it
  * must, and says so.
- * @throws Error when even that leaves no placement
+ * @throws Error when the bare order of the work has a circle in it
  */
 export function placeOrGiveUp(
   asked: Problem,
@@ -39,24 +39,27 @@ export function placeOrGiveUp(
     conflicts.push(found.conflict);
     problem = found.giveUp.easedBy(problem, found.amount);
   }
-  // Cut short or clashing all over: with helpers for every job at least the lags and the equipment can be kept.
-  const hands = demandsOf(problem).find((demand) => demand.id === 'hands')!;
-  const helped = hands.easedBy(problem, hands.all);
-  const placed = place(helped);
-  if (!placed) throw new Error('the plan fits under no easing of its demands');
-  const { id, kind, taskIds, said } = hands;
-  return {
-    ...placed,
-    problem: helped,
-    conflicts: [
-      ...conflicts,
-      {
-        demands: [{ id, kind, taskIds, said }],
-        wayOut: [{ demandId: id, buys: { id: 'way-out.hand-busy', params: { amount: 1 } } }],
-        giveUpId: id,
-      },
-    ],
-  };
+  return { ...leaveOut(problem, place), conflicts };
+}
+
+/**
+ * Where no conflict could be proven in the nodes given: leaves out longest lags first, then windows, then hands, until
+ * a placement is found.
+ */
+function leaveOut(
+  problem: Problem,
+  place: (problem: Problem) => Pick<Placed, 'placement' | 'by' | 'gap'> | undefined,
+): Omit<Placed, 'conflicts'> {
+  const all = demandsOf(problem);
+  const groups = ['most:', 'latest:', 'earliest:', 'least:', 'hands', 'away:', 'capacity:', 'pinned:'];
+  const left = new Set(all);
+  for (const group of groups) {
+    for (const demand of all) if (demand.id.startsWith(group)) left.delete(demand);
+    const eased = keepingOnly(problem, all, left);
+    const placed = place(eased);
+    if (placed) return { ...placed, problem: eased };
+  }
+  throw new Error('the order of the work contradicts itself');
 }
 
 /**

@@ -35,7 +35,7 @@ export interface PlanOptions {
  * equipment, backwards from the table.
  */
 export function planCook(cook: Cook, forecast: CookForecast, options: PlanOptions = {}): CookPlan {
-  const contenders = cook.pieces.map((piece) => contenderOf(piece, forecast.pieces));
+  const contenders = cook.pieces.map((piece) => contenderOf(piece, cook.pieces, forecast.pieces));
   const starts = startsOf(cook, contenders);
   const scene = sceneOf(cook, Math.min(...starts.onS));
   const drafted = buildTasks(scene, contenders, forecast, starts, options.simmers);
@@ -119,7 +119,7 @@ export function startsOf(
   if (inOrder.reachesAsked || !contenders.some(({ piece }) => piece.after?.length)) return inOrder;
   // The chance asked comes before the order asked: what the order would cost is said as a conflict.
   const free = chooseStarts(contenders, table, chanceAsked, nightPrice);
-  return free.chance > inOrder.chance
+  return free.score > inOrder.score
     ? { ...free, keepsOrder: breach(free.onS) === 0, chanceInOrder: inOrder.chance }
     : inOrder;
 }

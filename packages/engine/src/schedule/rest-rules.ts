@@ -39,12 +39,12 @@ export const familyOf = (cut: CutId): Family => FAMILY[cut] ?? 'roast';
 
 /**
  * Least rest and longest wait, by family and by where it waits.
- * @source common practice, no source: rack 10–20 min rest, tented in foil to an hour, boxed to an hour and a half (two racks do not fill
- *   a box); shoulder and brisket rest 1 h, then box to 4 h, warmer at 60–66 °C to 8 h; birds 5–10 min, then the skin
+ * @source common practice, no source: rack 10–20 min rest, tented in foil to an hour, boxed to an hour, in a full
+ *   box to two and a half; shoulder and brisket rest 1 h, then box to 4 h, warmer at 60–66 °C to 8 h; birds 5–10 min, then the skin
  *   softens; roasts 20–40 min.
  */
 const RULES: Readonly<Record<Family, { least: number; tray: number; box: number; warmer: number }>> = {
-  rack: { least: 10 * MINUTE_S, tray: 60 * MINUTE_S, box: 90 * MINUTE_S, warmer: 2 * HOUR_S },
+  rack: { least: 10 * MINUTE_S, tray: 60 * MINUTE_S, box: 60 * MINUTE_S, warmer: 2 * HOUR_S },
   large: { least: HOUR_S, tray: 1.5 * HOUR_S, box: 5 * HOUR_S, warmer: 9 * HOUR_S },
   bird: { least: 5 * MINUTE_S, tray: 30 * MINUTE_S, box: 45 * MINUTE_S, warmer: 1 * HOUR_S },
   roast: { least: 20 * MINUTE_S, tray: HOUR_S, box: 2 * HOUR_S, warmer: 3 * HOUR_S },
@@ -58,9 +58,26 @@ export const heatStages = (piece: Piece): readonly Stage[] => {
   return firstWait < 0 ? piece.stages : piece.stages.slice(0, firstWait);
 };
 
-/** Rest and hold of one piece: what the file says, else common practice for its cut. */
-export function restRuleOf(piece: Piece): RestRule {
-  const rule = RULES[familyOf(piece.cut)];
+/** Racks that fill a box; a shoulder or brisket warms it like as many. @source common practice, no source */
+const FULL_BOX_RACKS = 4;
+const RACK_IN_FULL_BOX_S = 2.5 * HOUR_S;
+
+const inBox = (piece: Piece): boolean => piece.stages.some((stage) => isWait(stage) && stage.in === 'box');
+
+const fillsBox = (pieces: readonly Piece[]): boolean =>
+  pieces
+    .filter(inBox)
+    .reduce((sum, piece) => sum + (familyOf(piece.cut) === 'rack' ? piece.count : FULL_BOX_RACKS), 0) >=
+  FULL_BOX_RACKS;
+
+/**
+ * Rest and hold of one piece: what the file says, else common practice for its cut.
+ * @param among  all pieces of the cook: together they fill a box or leave it half empty
+ */
+export function restRuleOf(piece: Piece, among: readonly Piece[]): RestRule {
+  const family = familyOf(piece.cut);
+  const usual = RULES[family];
+  const rule = family === 'rack' && fillsBox(among) ? { ...usual, box: RACK_IN_FULL_BOX_S } : usual;
   const waits = piece.stages.filter(isWait);
   const told = waits.find((stage) => stage.kind === 'rest' && stage.until.by === 'clock');
   const restLeastS = told && told.until.by === 'clock' ? told.until.after.si : rule.least;

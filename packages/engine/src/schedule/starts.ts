@@ -16,6 +16,8 @@ export interface Starts {
   /** Share of the members with all pieces on time. */
   readonly chance: number;
   readonly reachesAsked: boolean;
+  /** Members of all together, and with a tenth of the weight of each piece alone: what was made largest. */
+  readonly score: number;
   /** Whether the order asked between pieces is kept. */
   readonly keepsOrder: boolean;
   /** Best chance with the order kept, where it was given up for the chance asked. */
@@ -25,6 +27,8 @@ export interface Starts {
 interface Candidate {
   readonly onS: EpochS;
   readonly flags: Uint8Array;
+  /** Members on time. */
+  readonly count: number;
   readonly waitS: number;
 }
 
@@ -59,28 +63,40 @@ export function chooseStarts(
   const jointOf = (at: readonly number[]): number =>
     countOf(at.map((k, p) => menus[p]![k]!.flags).reduce(and, new Uint8Array(members).fill(1))) -
     BREACH_MEMBERS_PER_S * orderBreach(startsAt(at));
-  const best = ascend(menus, climb(menus, members), jointOf);
+  // A piece that hardly ever gets there must not make the others' starts a matter of indifference.
+  const scoreOf = (at: readonly number[]): number =>
+    jointOf(at) + ALONE_WEIGHT * at.reduce((sum, k, p) => sum + menus[p]![k]!.count, 0);
+  const best = ascend(menus, climb(menus, scoreOf), scoreOf);
   const bestCount = jointOf(best);
-  const goal = Math.min(asked, bestCount);
-  const chosen = settle(menus, best, goal, jointOf, nightPrice);
+  const chosen =
+    bestCount >= asked
+      ? settle(menus, best, asked, jointOf, nightPrice)
+      : settle(menus, best, scoreOf(best) - 1e-9, scoreOf, nightPrice);
   return {
     onS: startsAt(chosen),
     chance: members ? Math.max(0, jointOf(chosen)) / members : 0,
     reachesAsked: bestCount >= asked,
+    score: scoreOf(chosen),
     keepsOrder: orderBreach(startsAt(chosen)) === 0,
   };
 }
 
 /** Starts worth weighing: all those with some member on time, earliest first; at least one. */
 function candidatesOf(contender: Contender, table: TableS): Candidate[] {
-  const candidate = (onS: EpochS): Candidate => ({
-    onS,
-    flags: onTimeFlags(contender, onS, table),
-    waitS: meanWaitS(contender, onS, table),
-  });
+  const candidate = (onS: EpochS): Candidate => {
+    const flags = onTimeFlags(contender, onS, table);
+    return { onS, flags, count: countOf(flags), waitS: meanWaitS(contender, onS, table) };
+  };
   if (contender.piece.onAt) return [candidate(epochS(contender.piece.onAt))];
   const finite = allReadyS(contender).filter((readyS) => readyS < Infinity);
-  if (finite.length === 0) return [candidate(roundToFive(table.atS - NO_TIME_KNOWN_S))];
+  if (finite.length === 0) {
+    const lastsS =
+      contender.heatEndS === undefined ? NO_TIME_KNOWN_S : contender.heatEndS + contender.rule.restLeastS;
+    const menu: Candidate[] = [];
+    for (let onS = roundToFive(table.atS - lastsS); onS <= table.untilS - lastsS; onS += FIVE_MINUTES_S)
+      menu.push(candidate(onS));
+    return menu;
+  }
   const ready = rangeOf(finite);
   const longest = finite.reduce((a, b) => Math.max(a, b), 0);
   const firstS = roundToFive(table.atS - longest - contender.rule.holdLongestS);
@@ -88,66 +104,61 @@ function candidatesOf(contender: Contender, table: TableS): Candidate[] {
   const menu: Candidate[] = [];
   for (let onS = firstS; onS <= lastS; onS += FIVE_MINUTES_S) {
     const next = candidate(onS);
-    if (countOf(next.flags) > 0) menu.push(next);
+    if (next.count > 0) menu.push(next);
   }
   return menu.length ? menu : [candidate(roundToFive(table.atS - ready.p50 - contender.rule.restLeastS))];
 }
 
+/** Members of one piece alone against members of all together, where the chance asked is out of reach. */
+const ALONE_WEIGHT = 0.1;
+
 /** A broken order weighs more than any number of members. */
 const BREACH_MEMBERS_PER_S = 10;
 
-/** Half a day before the table, for a piece that no member ever gets ready. */
+/** Half a day before the table, for a piece that no member ever gets ready and no stage ends. */
 const NO_TIME_KNOWN_S = 12 * 3600;
 
-/** Places in the menus with the largest joint count that single changes find; ties go to less waiting. */
-function climb(menus: readonly (readonly Candidate[])[], members: number): number[] {
-  const at = menus.map((menu) => {
-    let best = 0;
-    let bestCount = -1;
-    menu.forEach((candidate, k) => {
-      const count = countOf(candidate.flags);
-      if (count >= bestCount) {
-        best = k;
-        bestCount = count;
-      }
-    });
-    return best;
-  });
+/** Places in the menus with the largest score that single changes find; ties go to less waiting. */
+function climb(
+  menus: readonly (readonly Candidate[])[],
+  scoreOf: (at: readonly number[]) => number,
+): number[] {
+  const at = menus.map((menu) =>
+    menu.reduce((best, candidate, k) => (candidate.count >= menu[best]!.count ? k : best), 0),
+  );
+  let best = scoreOf(at);
   for (let round = 0; round < 20; round++) {
     let hasMoved = false;
     menus.forEach((menu, p) => {
-      const others = at
-        .map((k, q) => (q === p ? undefined : menus[q]![k]!.flags))
-        .reduce<Uint8Array>((all, flags) => (flags ? and(all, flags) : all), new Uint8Array(members).fill(1));
-      let bestCount = countOf(and(others, menu[at[p]!]!.flags));
-      menu.forEach((candidate, k) => {
-        const count = countOf(and(others, candidate.flags));
-        if (count > bestCount || (count === bestCount && candidate.waitS < menu[at[p]!]!.waitS - 1)) {
-          bestCount = count;
-          at[p] = k;
+      for (let k = 0; k < menu.length; k++) {
+        const before = at[p]!;
+        at[p] = k;
+        const score = scoreOf(at);
+        if (score > best || (score === best && menu[k]!.waitS < menu[before]!.waitS - 1)) {
+          best = score;
           hasMoved = true;
-        }
-      });
+        } else at[p] = before;
+      }
     });
     if (!hasMoved) break;
   }
   return at;
 }
 
-/** Single and paired moves while they raise the joint count: what single changes of `climb` cannot see. */
+/** Single and paired moves while they raise the score: what single changes of `climb` cannot see. */
 function ascend(
   menus: readonly (readonly Candidate[])[],
   from: readonly number[],
-  jointOf: (at: readonly number[]) => number,
+  scoreOf: (at: readonly number[]) => number,
 ): number[] {
   let at = [...from];
-  let joint = jointOf(at);
+  let score = scoreOf(at);
   for (let step = 0; step < 500; step++) {
     let best: number[] | undefined;
     for (const moved of neighbours(at, menus)) {
-      const count = jointOf(moved);
-      if (count > joint) {
-        joint = count;
+      const reached = scoreOf(moved);
+      if (reached > score) {
+        score = reached;
         best = moved;
       }
     }

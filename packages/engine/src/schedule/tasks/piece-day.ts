@@ -68,7 +68,8 @@ export function pieceDay(
   const onLasts = slotDurationS(on);
   const tasks: DraftTask[] = [on];
   const bare: BareSpan[] = [];
-  const readyS = plannedReadyS(contender, forecast, onS, scene);
+  const sliceS = slotDurationS(draft({ ...job('slice'), at: 'kitchen' }));
+  const readyS = plannedReadyS(contender, onS, scene, sliceS);
   let previous = { id: on.id, startS: 0 };
   let wasWrapped = false;
   let ovenFromId: string | undefined;
@@ -132,7 +133,6 @@ export function pieceDay(
     earlyWeight: 2,
     lateWeight: 2,
   });
-  const sliceS = slotDurationS(draft({ ...job('slice'), at: 'kitchen' }));
   const slice = draft({
     ...job('slice'),
     at: 'kitchen',
@@ -160,14 +160,21 @@ export function pieceDay(
   };
 }
 
-/** Planned ready time from meat-on: the median; a piece that most members never finish is planned for the table. */
-function plannedReadyS(contender: Contender, forecast: PieceForecast, onS: EpochS, scene: TaskScene): number {
+/**
+ * When it is planned to leave the heat [s from meat-on]: with the median of the bite where the bite ends its last
+ * stage, else with the end of that stage; never so late that it could not be rested and cut by the end of the window.
+ */
+function plannedReadyS(contender: Contender, onS: EpochS, scene: TaskScene, sliceS: number): number {
+  const { rule } = contender;
+  const tableS = scene.tableS.atS - rule.restLeastS - sliceS - onS;
+  const latestS = scene.tableS.untilS - rule.restLeastS - sliceS - onS;
   const median = rangeOf(allReadyS(contender)).p50;
-  const tableS = scene.tableS.atS - contender.rule.restLeastS - onS;
-  if (contender.waitsOnHeat && median < tableS) return roundToFive(tableS);
-  if (median < Infinity) return roundToFive(median);
-  const lastStage = forecast.stages.at(-1)?.startS.p50 ?? 0;
-  return roundToFive(Math.max(tableS, lastStage < Infinity ? lastStage : 0, FIVE_MINUTES_S));
+  const wanted = contender.waitsOnHeat
+    ? Math.max(tableS, median < Infinity ? median : 0)
+    : contender.endsByBite
+      ? median
+      : (contender.heatEndS ?? median);
+  return Math.max(FIVE_MINUTES_S, roundToFive(Math.min(wanted < Infinity ? wanted : tableS, latestS)));
 }
 
 /** Median start of a stage, kept between the stage before it and the ready time. */
