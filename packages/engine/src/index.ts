@@ -11,6 +11,8 @@ export {
   type OutputSpec,
 } from './calc/spec.ts';
 export { readWritten, type WrittenInputs } from './calc/written.ts';
+export { type Foresee, withAlternatives } from './choices/alternatives.ts';
+export { type Variant, variantsOf } from './choices/variants.ts';
 export {
   assembleForecast,
   biteChancesAt,

@@ -131,4 +131,35 @@ export const scheduleMessages = messages({
   'way-out.pinned': (p: Job & { amount: number }, print) =>
     `${jobText(p)} let go by ${minutesText(p.amount, print)}`,
   'way-out.fire-watch': () => 'the fire is left alone',
+
+  'alternative.tend': () => 'Tend the fire through the night, as the plan stands',
+  'alternative.oven': (p: { letter: string }) =>
+    `Wrap ${p.letter} when its bark is set and finish it in the oven`,
+  'alternative.cut-in-two': (p: { letter: string }) => `Cut ${p.letter} in two before it goes on`,
+  'alternative.hot-and-foil': (p: { letter: string }, print) =>
+    `Start ${p.letter} early in the morning, ${print.differenceK(25 / 1.8)} hotter, in foil once its bark is set`,
+  'alternative.box': (p: { letters: string }) => `Keep ${p.letters} in a warm box, in towels`,
+  'alternative.until-bite': (p: { letters: string }) =>
+    `Take ${p.letters} off by the bite and not by the clock`,
+  'alternative.warmer': (p: { letters: string }, print) =>
+    `Keep ${p.letters} in the oven at ${print.temperatureC(65)} in place of the box`,
+  'alternative.together': (p: { count: number }) =>
+    p.count === 2
+      ? 'Both of these together'
+      : 'Off by the bite, the racks in a box, the large piece in a warm oven, all at once',
+  'alternative.hotter': (_: unknown, print) => `Run the pit ${print.differenceK(25 / 1.8)} hotter`,
+
+  'price.as-asked': () => 'bark and smoke as the file asks',
+  'price.sleep-won': (p: { seconds: number }, print) => `${print.durationS(p.seconds)} more sleep`,
+  'price.sleep-lost': (p: { seconds: number }, print) => `${print.durationS(p.seconds)} of sleep`,
+  'price.chance-won': (p: { from: number; to: number }, print) =>
+    `${print.chance(p.to, 40)} on time in place of ${print.chance(p.from, 40)}`,
+  'price.chance-lost': (p: { from: number; to: number }, print) =>
+    `${print.chance(p.to, 40)} on time in place of ${print.chance(p.from, 40)}`,
+  'price.softer-bark': () => 'a softer bark',
+  'price.soft-crust': () => 'the crust softens in the box',
+  'price.oven-taken': () => 'the oven is taken',
+  'price.more-loss': () => 'more cut face: a little drier, more bark',
+  'price.hot-pit': () => 'edges darken sooner; watch the sugar',
+  'price.more-tests': () => 'a test every quarter of an hour at the end',
 });
