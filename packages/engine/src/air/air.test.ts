@@ -6,7 +6,7 @@ import { CalcProblem } from '../calc/spec.ts';
 import { standardPressurePa } from './atmosphere.ts';
 import { humidityRatioFromVapour, vapourPressurePa } from './moistAir.ts';
 import { saturationPressurePa, saturationSlopePaPerK, saturationTemperatureC } from './saturation.ts';
-import { latentHeatJkg } from './water.ts';
+import { latentHeatJKg } from './water.ts';
 import { humidityRatioFromWetBulb, wetBulbC } from './wetBulb.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -53,7 +53,7 @@ describe('saturation', () => {
     for (const t of [10, 40, 70, 100]) {
       const T = t + 273.15;
       const heat = (461.5 * T * T * saturationSlopePaPerK(t)) / saturationPressurePa(t);
-      expect(Math.abs(heat / latentHeatJkg(t) - 1)).toBeLessThan(0.02);
+      expect(Math.abs(heat / latentHeatJKg(t) - 1)).toBeLessThan(0.02);
     }
   });
 });

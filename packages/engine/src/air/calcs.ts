@@ -6,19 +6,19 @@ import { standardPressurePa } from './atmosphere.ts';
 import {
   AIR_PRANDTL,
   airConductivityWmK,
-  airDensityKgm3,
-  airKinematicViscosityM2s,
+  airDensityKgM3,
+  airKinematicViscosityM2S,
   airViscosityPas,
 } from './dryAir.ts';
 import {
   humidityRatioFromVapour,
-  moistAirDensityKgm3,
-  moistAirEnthalpyJkg,
-  moistAirVolumeM3kg,
+  moistAirDensityKgM3,
+  moistAirEnthalpyJKg,
+  moistAirVolumeM3Kg,
   vapourPressurePa,
 } from './moistAir.ts';
 import { saturationPressurePa, saturationTemperatureC } from './saturation.ts';
-import { latentHeatJkg } from './water.ts';
+import { latentHeatJKg } from './water.ts';
 import { humidityRatioFromWetBulb, wetBulbC } from './wetBulb.ts';
 
 const HUMIDITIES = [
@@ -150,7 +150,7 @@ export const airCalcs: readonly CalcSpec[] = [
     outputs: [{ name: 'heat', unit: 'kJ/kg', kind: 'specific-energy' }],
     source: 'steam tables, quadratic fit',
     page,
-    evaluate: (inputs) => ({ heat: latentHeatJkg(numberOf(inputs, 'temperature')) }),
+    evaluate: (inputs) => ({ heat: latentHeatJKg(numberOf(inputs, 'temperature')) }),
   },
   {
     name: 'standard-pressure',
@@ -231,7 +231,7 @@ export const airCalcs: readonly CalcSpec[] = [
     page,
     evaluate(inputs) {
       const air = airOf(inputs, { needsDryBulb: true });
-      return { enthalpy: moistAirEnthalpyJkg(air.dryBulbC!, air.humidityRatio) };
+      return { enthalpy: moistAirEnthalpyJKg(air.dryBulbC!, air.humidityRatio) };
     },
   },
   {
@@ -248,8 +248,8 @@ export const airCalcs: readonly CalcSpec[] = [
     evaluate(inputs) {
       const air = airOf(inputs, { needsDryBulb: true });
       return {
-        volume: moistAirVolumeM3kg(air.dryBulbC!, air.humidityRatio, air.pressurePa),
-        density: moistAirDensityKgm3(air.dryBulbC!, air.humidityRatio, air.pressurePa),
+        volume: moistAirVolumeM3Kg(air.dryBulbC!, air.humidityRatio, air.pressurePa),
+        density: moistAirDensityKgM3(air.dryBulbC!, air.humidityRatio, air.pressurePa),
       };
     },
   },
@@ -274,10 +274,10 @@ export const airCalcs: readonly CalcSpec[] = [
       const temperatureC = numberOf(inputs, 'temperature');
       const pressurePa = numberOf(inputs, 'pressure');
       return {
-        density: airDensityKgm3(temperatureC, pressurePa),
+        density: airDensityKgM3(temperatureC, pressurePa),
         conductivity: airConductivityWmK(temperatureC),
         viscosity: airViscosityPas(temperatureC),
-        'kinematic-viscosity': airKinematicViscosityM2s(temperatureC, pressurePa),
+        'kinematic-viscosity': airKinematicViscosityM2S(temperatureC, pressurePa),
         prandtl: AIR_PRANDTL,
       };
     },

@@ -20,11 +20,11 @@ export function airViscosityPas(temperatureC: number): number {
 }
 
 /** Density of dry air [kg/m³]. */
-export function airDensityKgm3(temperatureC: number, pressurePa: number): number {
+export function airDensityKgM3(temperatureC: number, pressurePa: number): number {
   return (353.05 / (temperatureC + 273.15)) * (pressurePa / 101325);
 }
 
 /** Kinematic viscosity of dry air [m²/s]. */
-export function airKinematicViscosityM2s(temperatureC: number, pressurePa: number): number {
-  return airViscosityPas(temperatureC) / airDensityKgm3(temperatureC, pressurePa);
+export function airKinematicViscosityM2S(temperatureC: number, pressurePa: number): number {
+  return airViscosityPas(temperatureC) / airDensityKgM3(temperatureC, pressurePa);
 }

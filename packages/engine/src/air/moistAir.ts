@@ -22,16 +22,16 @@ export function vapourPressurePa(humidityRatio: number, pressurePa: number): num
 }
 
 /** Enthalpy [J per kg dry air]; datum dry air and liquid water at 0 °C. */
-export function moistAirEnthalpyJkg(dryBulbC: number, humidityRatio: number): number {
+export function moistAirEnthalpyJKg(dryBulbC: number, humidityRatio: number): number {
   return 1000 * (1.006 * dryBulbC + humidityRatio * (2501 + 1.86 * dryBulbC));
 }
 
 /** Volume [m³ per kg dry air]. */
-export function moistAirVolumeM3kg(dryBulbC: number, humidityRatio: number, pressurePa: number): number {
+export function moistAirVolumeM3Kg(dryBulbC: number, humidityRatio: number, pressurePa: number): number {
   return (GAS_CONSTANT_DRY_AIR * (dryBulbC + 273.15) * (1 + 1.607858 * humidityRatio)) / pressurePa;
 }
 
 /** Density of the moist air [kg/m³]: air and vapour together. */
-export function moistAirDensityKgm3(dryBulbC: number, humidityRatio: number, pressurePa: number): number {
-  return (1 + humidityRatio) / moistAirVolumeM3kg(dryBulbC, humidityRatio, pressurePa);
+export function moistAirDensityKgM3(dryBulbC: number, humidityRatio: number, pressurePa: number): number {
+  return (1 + humidityRatio) / moistAirVolumeM3Kg(dryBulbC, humidityRatio, pressurePa);
 }

@@ -5,6 +5,6 @@
  * called in inner loops, and smooth beyond it.
  * @source steam tables (IAPWS-95), fitted
  */
-export function latentHeatJkg(temperatureC: number): number {
+export function latentHeatJKg(temperatureC: number): number {
   return 1000 * (2500.9 - temperatureC * (2.301 + 0.00144 * temperatureC));
 }

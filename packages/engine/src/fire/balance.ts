@@ -12,7 +12,7 @@ export interface FuelDemand {
   readonly rainW: number;
   readonly sunW: number;
   readonly evaporationKgS: number;
-  readonly netJkg: number;
+  readonly netJKg: number;
   readonly efficiency: number;
   readonly excessAirRatio: number;
   readonly airRatio: number;
@@ -25,7 +25,7 @@ export interface FuelDemand {
  * @returns undefined where the exhaust carries off more than the fuel gives: close down the air
  */
 export function steadyFuelKgS(d: FuelDemand): number | undefined {
-  const perKg = d.efficiency * d.netJkg - (d.excessAirRatio * d.airRatio + 1) * GAS_J_KGK * d.exhaustRiseK;
+  const perKg = d.efficiency * d.netJKg - (d.excessAirRatio * d.airRatio + 1) * GAS_J_KGK * d.exhaustRiseK;
   if (!(perKg > 0)) return undefined;
   return (d.wallW + d.fireboxW + d.rainW - d.sunW + EVAPORATION_J * d.evaporationKgS) / perKg;
 }

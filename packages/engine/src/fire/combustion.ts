@@ -39,12 +39,12 @@ export function elementsOf(formula: string): Elements | undefined {
 }
 
 /** Net heating value of wood as fired [J/kg]. @source European wood-fuels handbook */
-export const woodNetJkg = (wetBasis: number, dryNetJkg: number): number =>
-  dryNetJkg * (1 - wetBasis) - WATER_IN_WOOD_J * wetBasis;
+export const woodNetJKg = (wetBasis: number, dryNetJKg: number): number =>
+  dryNetJKg * (1 - wetBasis) - WATER_IN_WOOD_J * wetBasis;
 
 /** Net from gross heating value [J/kg], `waterFormed` kg per kg fuel. */
-export const netFromGrossJkg = (grossJkg: number, waterFormed: number): number =>
-  grossJkg - WATER_FORMED_J * waterFormed;
+export const netFromGrossJKg = (grossJKg: number, waterFormed: number): number =>
+  grossJKg - WATER_FORMED_J * waterFormed;
 
 /** Air for complete combustion [kg per kg fuel as fired]. */
 export const stoichiometricAir = (dry: Elements, wetBasis: number): number =>

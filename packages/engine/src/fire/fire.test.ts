@@ -159,7 +159,7 @@ describe('balances', () => {
       rainW: 0,
       sunW: 0,
       evaporationKgS: 0,
-      netJkg: 15e6,
+      netJKg: 15e6,
       efficiency: 0.85,
       airRatio: 4.9,
       exhaustRiseK: 111,

@@ -1,5 +1,5 @@
 import { SEA_LEVEL_PA } from '../air/atmosphere.ts';
-import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2s } from '../air/dryAir.ts';
+import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2S } from '../air/dryAir.ts';
 import { crossFlowNusselt, mixedConvectionWm2K, naturalNusselt, rayleighNumber } from '../heat/convection.ts';
 import { radiationWm2K } from '../heat/radiation.ts';
 import { rootBetween } from '../numeric/roots.ts';
@@ -24,7 +24,7 @@ export interface OuterWallState {
 /** Outer coefficient of a round body at a skin temperature: natural and wind together, and radiation to the air. */
 export function outerCoefficientWm2K(wall: OuterWall, skinC: number): number {
   const filmC = 0.5 * (skinC + wall.airC);
-  const viscosity = airKinematicViscosityM2s(filmC, SEA_LEVEL_PA);
+  const viscosity = airKinematicViscosityM2S(filmC, SEA_LEVEL_PA);
   const perLength = airConductivityWmK(filmC) / wall.diameterM;
   const Ra = rayleighNumber(wall.diameterM, skinC - wall.airC, 1 / (filmC + 273.15), viscosity, AIR_PRANDTL);
   const natural = naturalNusselt('horizontal-cylinder', Ra, AIR_PRANDTL) * perLength;

@@ -10,11 +10,11 @@ export const gravityAt = ({ basic, at12 }: WoodGravity, dryBasis: number): numbe
   at12 + ((basic - at12) * (dryBasis - AIR_DRY)) / (SATURATION - AIR_DRY);
 
 /** Density with its water [kg/m³]. @source Wood Handbook ch. 4 */
-export const woodDensityKgm3 = (gravity: number, dryBasis: number): number => 1000 * gravity * (1 + dryBasis);
+export const woodDensityKgM3 = (gravity: number, dryBasis: number): number => 1000 * gravity * (1 + dryBasis);
 
 /** Mass of a split [kg]; the diameter is that of the circle of equal area. */
-export const splitMassKg = (densityKgm3: number, diameterM: number, lengthM: number): number =>
-  ((densityKgm3 * Math.PI) / 4) * diameterM * diameterM * lengthM;
+export const splitMassKg = (densityKgM3: number, diameterM: number, lengthM: number): number =>
+  ((densityKgM3 * Math.PI) / 4) * diameterM * diameterM * lengthM;
 
 /** One split on the fire. */
 export interface Split {

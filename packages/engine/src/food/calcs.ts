@@ -8,7 +8,7 @@ import {
   COMPONENTS,
   type Composition,
   conductivityWmK,
-  densityKgm3,
+  densityKgM3,
   specificHeatJkgK,
 } from './choiOkos.ts';
 import { saltWaterActivity, sucroseWaterActivity } from './waterActivity.ts';
@@ -52,7 +52,7 @@ const choiOkos: CalcSpec = {
     ) as unknown as Composition;
     const k =
       conductivityWmK(food, temperatureC) * (textOf(inputs, 'direction') === 'across' ? ACROSS_FIBRES : 1);
-    const rho = densityKgm3(food, temperatureC);
+    const rho = densityKgM3(food, temperatureC);
     const c = specificHeatJkgK(food, temperatureC);
     return { conductivity: k, density: rho, 'specific-heat': c, diffusivity: k / (rho * c) };
   },

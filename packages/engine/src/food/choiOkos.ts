@@ -50,7 +50,7 @@ export const ACROSS_FIBRES = 0.94;
 const at = (q: Quadratic, t: number): number => q[0] + t * (q[1] + t * q[2]);
 
 /** Density of a pure component [kg/m³]. */
-export const componentDensityKgm3 = (component: Component, temperatureC: number): number =>
+export const componentDensityKgM3 = (component: Component, temperatureC: number): number =>
   at(DENSITY_KGM3[component], temperatureC);
 
 /** Specific heat of a pure component [J/kgK]. */
@@ -62,7 +62,7 @@ export const componentConductivityWmK = (component: Component, temperatureC: num
   at(CONDUCTIVITY_WMK[component], temperatureC);
 
 /** Density of the mixture [kg/m³]: volumes add. The fractions add to one. */
-export function densityKgm3(food: Composition, temperatureC: number): number {
+export function densityKgM3(food: Composition, temperatureC: number): number {
   let volume = 0;
   for (const component of COMPONENTS) {
     const fraction = food[component];
@@ -99,9 +99,9 @@ export function conductivityWmK(food: Composition, temperatureC: number): number
 }
 
 /** Thermal diffusivity along the fibres [m²/s]. The fractions add to one. */
-export function diffusivityM2s(food: Composition, temperatureC: number): number {
+export function diffusivityM2S(food: Composition, temperatureC: number): number {
   return (
     conductivityWmK(food, temperatureC) /
-    (densityKgm3(food, temperatureC) * specificHeatJkgK(food, temperatureC))
+    (densityKgM3(food, temperatureC) * specificHeatJkgK(food, temperatureC))
   );
 }

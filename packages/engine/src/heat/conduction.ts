@@ -82,10 +82,10 @@ export interface Body {
  * θ of a body after a time, `position` along its first axis, at the middle of the others.
  * @source Newman 1936 (product of slabs; cylinder and slab)
  */
-export function bodyTheta(body: Body, diffusivityM2s: number, timeS: number, position = 0): number {
+export function bodyTheta(body: Body, diffusivityM2S: number, timeS: number, position = 0): number {
   return body.axes.reduce(
     (product, { series, lengthM }, i) =>
-      product * series.theta((diffusivityM2s * timeS) / (lengthM * lengthM), i === 0 ? position : 0),
+      product * series.theta((diffusivityM2S * timeS) / (lengthM * lengthM), i === 0 ? position : 0),
     1,
   );
 }
@@ -94,20 +94,20 @@ export function bodyTheta(body: Body, diffusivityM2s: number, timeS: number, pos
  * Time until the centre's θ has fallen to this value [s]; infinite at 0 and below.
  * @param theta from 1 (time 0) downwards
  */
-export function timeToTheta(body: Body, diffusivityM2s: number, theta: number): number {
+export function timeToTheta(body: Body, diffusivityM2S: number, theta: number): number {
   if (theta >= 1) return 0;
   if (!(theta > 0)) return Number.POSITIVE_INFINITY;
   const first = body.axes[0]!;
-  let hi = (first.lengthM * first.lengthM) / diffusivityM2s;
+  let hi = (first.lengthM * first.lengthM) / diffusivityM2S;
   // The first root of any shape is above √Bi/2 for small Bi, so a hundred doublings reach any θ a double can hold.
-  for (let i = 0; bodyTheta(body, diffusivityM2s, hi) > theta; i++) {
+  for (let i = 0; bodyTheta(body, diffusivityM2S, hi) > theta; i++) {
     if (i === 100) return Number.POSITIVE_INFINITY;
     hi *= 2;
   }
   let lo = 0;
   for (let i = 0; i < 100 && hi - lo > 1e-12 * hi; i++) {
     const middle = 0.5 * (lo + hi);
-    if (bodyTheta(body, diffusivityM2s, middle) > theta) lo = middle;
+    if (bodyTheta(body, diffusivityM2S, middle) > theta) lo = middle;
     else hi = middle;
   }
   return 0.5 * (lo + hi);

@@ -21,12 +21,12 @@ export function rayleighNumber(
   lengthM: number,
   deltaK: number,
   expansionPerK: number,
-  viscosityM2s: number,
+  viscosityM2S: number,
   prandtl: number,
 ): number {
   return (
     (GRAVITY * expansionPerK * Math.abs(deltaK) * lengthM * lengthM * lengthM * prandtl) /
-    (viscosityM2s * viscosityM2s)
+    (viscosityM2S * viscosityM2S)
   );
 }
 

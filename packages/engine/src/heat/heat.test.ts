@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { humidityRatioFromVapour } from '../air/moistAir.ts';
 import { saturationPressurePa } from '../air/saturation.ts';
-import { latentHeatJkg } from '../air/water.ts';
+import { latentHeatJKg } from '../air/water.ts';
 import { wetBulbC } from '../air/wetBulb.ts';
 import { answer } from '../calc/answer.ts';
 import { CalcProblem } from '../calc/spec.ts';
@@ -161,7 +161,7 @@ describe('surfaces', () => {
         const state = wetSurface({ ...s, wallC: s.gasC - 20, pressurePa: 101_325, otherHeatWm2: 0 })!;
         const heat =
           s.convectionWm2K * (s.gasC - state.surfaceC) + s.radiationWm2K * (s.gasC - 20 - state.surfaceC);
-        expect(Math.abs(heat - state.evaporationKgm2s * latentHeatJkg(state.surfaceC))).toBeLessThan(
+        expect(Math.abs(heat - state.evaporationKgM2S * latentHeatJKg(state.surfaceC))).toBeLessThan(
           1e-4 * (1 + Math.abs(heat)),
         );
       }),
@@ -202,7 +202,7 @@ describe('surfaces', () => {
       otherHeatWm2: 0,
     })!;
     expect(dry.surfaceC).toBeCloseTo(100, 8);
-    expect(dry.evaporationKgm2s).toBe(0);
+    expect(dry.evaporationKgM2S).toBe(0);
   });
 });
 

@@ -1,5 +1,5 @@
 import { SEA_LEVEL_PA } from '../air/atmosphere.ts';
-import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2s } from '../air/dryAir.ts';
+import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2S } from '../air/dryAir.ts';
 import { quantityInput, wordInput } from '../calc/describe.ts';
 import { exactlyOne, maybeNumber, numberOf, textOf } from '../calc/given.ts';
 import { refuse } from '../calc/problem.ts';
@@ -39,7 +39,7 @@ const filmC = (inputs: CalcInputs): number =>
   0.5 * (numberOf(inputs, 'surface-temperature') + numberOf(inputs, 'air-temperature'));
 const viscosityOf = (inputs: CalcInputs): number =>
   inputs['kinematic-viscosity'] === undefined
-    ? airKinematicViscosityM2s(filmC(inputs), SEA_LEVEL_PA)
+    ? airKinematicViscosityM2S(filmC(inputs), SEA_LEVEL_PA)
     : positiveOf(inputs, 'kinematic-viscosity');
 const conductivityOf = (inputs: CalcInputs): number =>
   inputs.conductivity === undefined ? airConductivityWmK(filmC(inputs)) : positiveOf(inputs, 'conductivity');
@@ -229,7 +229,7 @@ const wetSurfaceCalc: CalcSpec = {
         input: 'other-heat',
         reason: 'the surface would freeze, take less heat from it',
       });
-    return { temperature: state.surfaceC, 'evaporation-flux': state.evaporationKgm2s };
+    return { temperature: state.surfaceC, 'evaporation-flux': state.evaporationKgM2S };
   },
 };
 

@@ -1,6 +1,6 @@
 import { WATER_TO_AIR } from '../air/moistAir.ts';
 import { saturationPressurePa, saturationTemperatureC } from '../air/saturation.ts';
-import { latentHeatJkg } from '../air/water.ts';
+import { latentHeatJKg } from '../air/water.ts';
 import { log, pow } from '../numeric/elementary.ts';
 import { radiationWm2K } from './radiation.ts';
 
@@ -17,7 +17,7 @@ const LEWIS_FACTOR = pow(LEWIS, -2 / 3) / FILM_SPECIFIC_HEAT;
  * @param vapourPa vapour pressure at the surface, below the air pressure
  * @source Chilton & Colburn analogy, Spalding 1960
  */
-export function evaporationKgm2s(
+export function evaporationKgM2S(
   convectionWm2K: number,
   vapourPa: number,
   humidityRatio: number,
@@ -48,7 +48,7 @@ export interface WetSurface {
 export interface WetSurfaceState {
   readonly surfaceC: number;
   /** Over the whole surface, dry and wet share together. */
-  readonly evaporationKgm2s: number;
+  readonly evaporationKgM2S: number;
 }
 
 /**
@@ -65,7 +65,7 @@ export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
     dry
       ? 0
       : given.wetness *
-        evaporationKgm2s(
+        evaporationKgM2S(
           given.convectionWm2K,
           saturationPressurePa(surfaceC),
           given.humidityRatio,
@@ -77,7 +77,7 @@ export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
       (given.wallC - surfaceC) +
     given.otherHeatWm2 +
     backing.coefficientWm2K * (backing.temperatureC - surfaceC) -
-    massFlux(surfaceC) * latentHeatJkg(surfaceC);
+    massFlux(surfaceC) * latentHeatJKg(surfaceC);
   let lo = 0;
   // A dry surface may be hotter than gas and walls by what other heat needs.
   let hi = dry
@@ -95,5 +95,5 @@ export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
     else hi = middle;
   }
   const surfaceC = 0.5 * (lo + hi);
-  return { surfaceC, evaporationKgm2s: massFlux(surfaceC) };
+  return { surfaceC, evaporationKgM2S: massFlux(surfaceC) };
 }

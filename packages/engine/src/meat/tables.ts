@@ -3,7 +3,7 @@
  * The chord error of an Arrhenius rate at 60–80 kJ/mol is below 5·10⁻⁵, of a property law below 10⁻⁶.
  */
 
-import { componentConductivityWmK, componentDensityKgm3 } from '../food/choiOkos.ts';
+import { componentConductivityWmK, componentDensityKgM3 } from '../food/choiOkos.ts';
 import { exp, log } from '../numeric/elementary.ts';
 
 export const TABLE_STEP_K = 0.25;
@@ -59,11 +59,11 @@ export function thermalTable(raw: Composition, softeningRate: SofteningRate): Fl
     let volume = 0;
     for (const solid of ['protein', 'fat', 'ash'] as const) {
       const perProtein = raw[solid] / raw.protein;
-      const specificVolume = 1 / componentDensityKgm3(solid, lawC);
+      const specificVolume = 1 / componentDensityKgM3(solid, lawC);
       volume += perProtein * specificVolume;
       conductance += perProtein * specificVolume * componentConductivityWmK(solid, lawC);
     }
-    const waterVolume = 1 / componentDensityKgm3('water', lawC);
+    const waterVolume = 1 / componentDensityKgM3('water', lawC);
     table[at + COLUMN.waterConductance] = waterVolume * componentConductivityWmK('water', lawC);
     table[at + COLUMN.waterVolume] = waterVolume;
     table[at + COLUMN.solidsConductance] = conductance;
@@ -81,7 +81,7 @@ export function rawDensityKgM3(raw: Composition): number {
   let volume = 0;
   let mass = 0;
   for (const part of ['water', 'protein', 'fat', 'ash'] as const) {
-    volume += raw[part] / componentDensityKgm3(part, 20);
+    volume += raw[part] / componentDensityKgM3(part, 20);
     mass += raw[part];
   }
   return mass / volume;

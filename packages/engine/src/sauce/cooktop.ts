@@ -1,5 +1,5 @@
 /** Heat from a burner into a pot, and what leaves the pot again. */
-import { latentHeatJkg } from '../air/water.ts';
+import { latentHeatJKg } from '../air/water.ts';
 
 /**
  * Heat into the food over energy in, with its doubt (one σ, relative).
@@ -19,7 +19,7 @@ export const wallLossW = (diameterM: number, wetHeightM: number, sauceC: number,
 
 /** Water driven off at the boil [kg/s]: (P η − Q_wall)/h_fg; zero or less where the heat does not reach it. */
 export const boilOffKgS = (powerW: number, efficiency: number, lossW: number, boilingC: number): number =>
-  (powerW * efficiency - lossW) / latentHeatJkg(boilingC);
+  (powerW * efficiency - lossW) / latentHeatJKg(boilingC);
 
 export interface SimmerTime {
   readonly heatingS: number;
@@ -40,7 +40,7 @@ export function simmerTime(given: {
   const netW = given.powerW * given.efficiency - given.lossW;
   if (!(netW > 0)) return { heatingS: Infinity, totalS: Infinity };
   const heatingS = (given.massKg * given.specificHeat * Math.max(0, given.boilingC - given.startC)) / netW;
-  return { heatingS, totalS: heatingS + (given.evaporatedKg * latentHeatJkg(given.boilingC)) / netW };
+  return { heatingS, totalS: heatingS + (given.evaporatedKg * latentHeatJKg(given.boilingC)) / netW };
 }
 
 /** Share of the open rate that a lid lets go (judgement): tight 0.05–0.10, ajar 0.3–0.5. */

@@ -1,9 +1,9 @@
 /** Water leaving an open surface that does not boil. */
-import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2s } from '../air/dryAir.ts';
+import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2S } from '../air/dryAir.ts';
 import {
   humidityRatioFromVapour,
-  moistAirDensityKgm3,
-  moistAirVolumeM3kg,
+  moistAirDensityKgM3,
+  moistAirVolumeM3Kg,
   vapourPressurePa,
 } from '../air/moistAir.ts';
 import { saturationPressurePa } from '../air/saturation.ts';
@@ -35,8 +35,8 @@ export const STILL_AIR_SD = 0.18;
  */
 export function stillAirFlux(s: OpenSurface): number {
   const surface = surfaceHumidityRatio(s);
-  const rhoSurface = 1 / moistAirVolumeM3kg(s.waterC, surface, s.pressurePa);
-  const rhoAir = 1 / moistAirVolumeM3kg(s.airC, s.airHumidityRatio, s.pressurePa);
+  const rhoSurface = 1 / moistAirVolumeM3Kg(s.waterC, surface, s.pressurePa);
+  const rhoAir = 1 / moistAirVolumeM3Kg(s.airC, s.airHumidityRatio, s.pressurePa);
   if (rhoAir <= rhoSurface) return 0;
   return (SHAH * rhoSurface * cbrt(rhoAir - rhoSurface) * (surface - s.airHumidityRatio)) / PER_HOUR;
 }
@@ -62,13 +62,13 @@ export interface AirGiven {
  */
 export function analogyFlux(s: OpenSurface, given: AirGiven = {}): { flux: number; heatCoefficient: number } {
   const filmC = (s.waterC + s.airC) / 2;
-  const nu = given.kinematicViscosity ?? airKinematicViscosityM2s(filmC, s.pressurePa);
+  const nu = given.kinematicViscosity ?? airKinematicViscosityM2S(filmC, s.pressurePa);
   const k = given.conductivity ?? airConductivityWmK(filmC);
   const prandtl = given.prandtl ?? AIR_PRANDTL;
   const diffusivity = vapourDiffusivity(filmC, s.pressurePa);
   const surface = surfaceHumidityRatio(s);
-  const rhoSurface = moistAirDensityKgm3(s.waterC, surface, s.pressurePa);
-  const rhoAir = moistAirDensityKgm3(s.airC, s.airHumidityRatio, s.pressurePa);
+  const rhoSurface = moistAirDensityKgM3(s.waterC, surface, s.pressurePa);
+  const rhoAir = moistAirDensityKgM3(s.airC, s.airHumidityRatio, s.pressurePa);
   const buoyancy = (GRAVITY * (rhoAir - rhoSurface)) / ((rhoAir + rhoSurface) / 2);
   // Gr/L³; a heavy layer at the surface lies still.
   const grashofPerCube = Math.max(0, buoyancy) / (nu * nu);

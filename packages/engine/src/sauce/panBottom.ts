@@ -1,6 +1,6 @@
 /** Whether the bottom of the pan would catch at the end of the simmer. */
 import type { Said } from '@pitwright/model';
-import { latentHeatJkg } from '../air/water.ts';
+import { latentHeatJKg } from '../air/water.ts';
 import type { Batch } from './batch.ts';
 import { batchRheology } from './rheology.ts';
 import { BOTTOM_STOP_C, gentlePowerW, panBottomExcessK } from './scorch.ts';
@@ -13,7 +13,7 @@ export const STIR_S = 30;
 /** A caution or a stop where the last minutes are too hot for a stir every 30 s, with the power that would do. */
 export function bottomNotice(curve: SimmerCurve, stove: Stove, finished: Batch): readonly Said[] {
   const last = curve.points.at(-1)!;
-  const netW = stove.netW ?? last.rateKgS * latentHeatJkg(last.sauceC);
+  const netW = stove.netW ?? last.rateKgS * latentHeatJKg(last.sauceC);
   const yieldStressPa = batchRheology(finished, last.sauceC).yieldStressPa;
   const diameterM = stove.pan.diameterM;
   const gentleW = gentlePowerW({ boilingC: last.sauceC, diameterM, stirIntervalS: STIR_S, yieldStressPa });

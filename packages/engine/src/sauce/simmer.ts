@@ -3,7 +3,7 @@
  * the boiling point the pot is limited by energy, below it by its open surface.
  */
 import { saturationPressurePa } from '../air/saturation.ts';
-import { latentHeatJkg } from '../air/water.ts';
+import { latentHeatJKg } from '../air/water.ts';
 import { type Batch, batchMassG } from './batch.ts';
 import { boilingTemperatureC } from './boiling.ts';
 import { LID_SHARE, type Lid, wallLossW } from './cooktop.ts';
@@ -159,11 +159,11 @@ function zeroOf(f: (x: number) => number, low: number, high: number, fHigh: numb
 function powerStep(setup: SimmerSetup, node: Node, sauceC: number, netW: number, dtS: number): Step {
   const capacity = node.heatCapacity / dtS;
   const surplus = (t: number): number =>
-    netW - lossW(setup, node, t) - surfaceRate(setup, node, t) * latentHeatJkg(t) - capacity * (t - sauceC);
+    netW - lossW(setup, node, t) - surfaceRate(setup, node, t) * latentHeatJKg(t) - capacity * (t - sauceC);
   const boil = surplus(node.boilingC);
   if (boil >= 0) {
     const open = surfaceRate(setup, node, node.boilingC);
-    const extra = (boil / latentHeatJkg(node.boilingC)) * LID_SHARE[setup.lid];
+    const extra = (boil / latentHeatJKg(node.boilingC)) * LID_SHARE[setup.lid];
     return { sauceC: node.boilingC, rateKgS: open + extra, limitedBy: 'energy' };
   }
   const t = zeroOf(surplus, Math.min(sauceC, setup.kitchen.airC), node.boilingC, boil);

@@ -7,10 +7,10 @@ import {
   dryBasisOf,
   type Elements,
   elementsOf,
-  netFromGrossJkg,
+  netFromGrossJKg,
   stoichiometricAir,
   wetBasisOf,
-  woodNetJkg,
+  woodNetJKg,
 } from '../combustion.ts';
 import { FUEL_IDS, FUELS, type Fuel, type FuelId } from '../data/fuels.ts';
 
@@ -97,7 +97,7 @@ export const fuelCalcs: readonly CalcSpec[] = [
     source: 'European wood-fuels handbook',
     page,
     evaluate: (inputs) => ({
-      'heating-value': woodNetJkg(moistureOf(inputs), numberOf(inputs, 'dry-value')),
+      'heating-value': woodNetJKg(moistureOf(inputs), numberOf(inputs, 'dry-value')),
     }),
   },
   {
@@ -112,7 +112,7 @@ export const fuelCalcs: readonly CalcSpec[] = [
     source: 'heat of vaporisation at 25 °C',
     page,
     evaluate(inputs) {
-      const net = netFromGrossJkg(numberOf(inputs, 'gross-value'), numberOf(inputs, 'water-formed'));
+      const net = netFromGrossJKg(numberOf(inputs, 'gross-value'), numberOf(inputs, 'water-formed'));
       if (net <= 0)
         refuse('calc.impossible', {
           input: 'water-formed',
@@ -183,8 +183,8 @@ export const fuelCalcs: readonly CalcSpec[] = [
     evaluate(inputs) {
       const fuel: Fuel = FUELS[textOf(inputs, 'fuel') as FuelId];
       return {
-        'net-value': fuel.netJkg,
-        'gross-value': fuel.grossJkg,
+        'net-value': fuel.netJKg,
+        'gross-value': fuel.grossJKg,
         water: fuel.waterRatio,
         air: fuel.airRatio,
       };

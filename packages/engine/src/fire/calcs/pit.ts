@@ -39,7 +39,7 @@ export const pitCalcs: readonly CalcSpec[] = [
         rainW: numberOf(inputs, 'rain'),
         sunW: numberOf(inputs, 'sun'),
         evaporationKgS: numberOf(inputs, 'evaporation'),
-        netJkg: numberOf(inputs, 'heating-value'),
+        netJKg: numberOf(inputs, 'heating-value'),
         efficiency: numberOf(inputs, 'efficiency'),
         excessAirRatio: numberOf(inputs, 'excess-air-ratio'),
         airRatio: numberOf(inputs, 'stoichiometric-air'),
@@ -134,7 +134,7 @@ export const pitCalcs: readonly CalcSpec[] = [
           input: 'gas-temperature',
           reason: 'the water would freeze, give warmer surroundings',
         });
-      const evaporation = state.evaporationKgm2s * numberOf(inputs, 'area');
+      const evaporation = state.evaporationKgM2S * numberOf(inputs, 'area');
       if (!wanted?.includes('time-to-dry')) return { temperature: state.surfaceC, evaporation };
       if (!(evaporation > 0))
         refuse('calc.impossible', {

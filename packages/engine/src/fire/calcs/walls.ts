@@ -1,5 +1,5 @@
 import { SEA_LEVEL_PA } from '../../air/atmosphere.ts';
-import { airDensityKgm3 } from '../../air/dryAir.ts';
+import { airDensityKgM3 } from '../../air/dryAir.ts';
 import { quantityInput } from '../../calc/describe.ts';
 import { itemsIn, numberOf, pairIn, textOf } from '../../calc/given.ts';
 import { refuse } from '../../calc/problem.ts';
@@ -122,7 +122,7 @@ export const wallCalcs: readonly CalcSpec[] = [
     page,
     evaluate(inputs) {
       const pressure = numberOf(inputs, 'pressure');
-      const density = (name: string) => airDensityKgm3(numberOf(inputs, name), pressure);
+      const density = (name: string) => airDensityKgM3(numberOf(inputs, name), pressure);
       return {
         'pressure-difference':
           GRAVITY * numberOf(inputs, 'height') * (density('air-temperature') - density('gas-temperature')),

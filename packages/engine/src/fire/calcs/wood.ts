@@ -3,7 +3,7 @@ import { exactlyOne, maybeText, numberOf, textOf, without } from '../../calc/giv
 import type { CalcInputs, CalcSpec, InputSpec } from '../../calc/spec.ts';
 import { positiveOf } from '../../heat/bodyInputs.ts';
 import { SPECIES, type Species, WOOD_GRAVITY } from '../data/species.ts';
-import { gravityAt, splitBurn, splitMassKg, woodDensityKgm3 } from '../split.ts';
+import { gravityAt, splitBurn, splitMassKg, woodDensityKgM3 } from '../split.ts';
 
 const room = 'fire';
 const page = 'fire.md';
@@ -27,12 +27,12 @@ function densityOf(inputs: CalcInputs): number {
   switch (exactlyOne(inputs, ['species', 'specific-gravity', 'basic-gravity'])) {
     case 'species':
       without(inputs, ['gravity-at-12'], 'the species tells it');
-      return woodDensityKgm3(gravityAt(WOOD_GRAVITY[species as Species], dryBasis), dryBasis);
+      return woodDensityKgM3(gravityAt(WOOD_GRAVITY[species as Species], dryBasis), dryBasis);
     case 'specific-gravity':
       without(inputs, ['gravity-at-12'], 'the specific gravity at that moisture stands for it');
-      return woodDensityKgm3(positiveOf(inputs, 'specific-gravity'), dryBasis);
+      return woodDensityKgM3(positiveOf(inputs, 'specific-gravity'), dryBasis);
     default:
-      return woodDensityKgm3(
+      return woodDensityKgM3(
         gravityAt(
           { basic: positiveOf(inputs, 'basic-gravity'), at12: positiveOf(inputs, 'gravity-at-12') },
           dryBasis,
