@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
-import { forecastCook } from '@pitwright/engine';
 import { type Cook, readCookFile, type Said } from '@pitwright/model';
 import { METRIC, printer, say } from '@pitwright/words';
+import { forecastWithProgress } from './forecast.ts';
 import { gatherReport } from './gather.ts';
 import { planJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
@@ -66,6 +66,6 @@ export async function runPlan(words: readonly string[], streams: Streams): Promi
     for (const problem of reading.problems) streams.err(`${problem}\n`);
     return 2;
   }
-  const forecast = forecastCook(reading.cook, { members: options.members, seed: options.seed });
+  const forecast = await forecastWithProgress(reading.cook, options, (line) => streams.err(`${line}\n`));
   return present(gatherReport(reading.cook, forecast), options, streams);
 }

@@ -1,5 +1,5 @@
 import { type CookForecast, planCook, standingNotices } from '@pitwright/engine';
-import { type SauceOutcome, sauceOutcome } from '@pitwright/engine/sauce';
+import { type SauceOutcome, sauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
 import type { Cook, Formula, Range, Said } from '@pitwright/model';
 import type { FormulaReport, PlanReport } from './report.ts';
 
@@ -9,6 +9,13 @@ const ZERO_CELSIUS_K = 273.15;
 function saidOf(outcome: SauceOutcome): Said[] {
   return [...outcome.notices, ...outcome.keeping.said];
 }
+
+const looksOf = ({ looks, looksThinner, looksThicker }: SauceOutcome) => ({
+  pot: THICKNESS_WORDS[looks.pot.thickness],
+  fridge: THICKNESS_WORDS[looks.fridge.thickness],
+  thin: THICKNESS_WORDS[looksThinner.fridge.thickness],
+  thick: THICKNESS_WORDS[looksThicker.fridge.thickness],
+});
 
 /** A formula by mass; where it cannot be computed, its problems stand in its place. */
 function formulaReport(formula: Formula, cook: Cook): FormulaReport {
@@ -30,7 +37,7 @@ function formulaReport(formula: Formula, cook: Cook): FormulaReport {
       yieldKg: outcome.finishedMassG / 1000,
       yieldM3: outcome.finishedVolumeMl / 1e6,
     }),
-    ...(outcome.simmerS && { simmerS: outcome.simmerS }),
+    ...(outcome.simmerS && { simmerS: outcome.simmerS, jars: outcome.jars.full, looks: looksOf(outcome) }),
     said: formula.kind === 'sauce' ? saidOf(outcome) : [],
   };
 }

@@ -19,6 +19,14 @@ export interface FormulaReport {
   readonly yieldKg?: number;
   /** The same by volume [m³]. */
   readonly yieldM3?: number;
+  readonly jars?: number;
+  /** Thickness words: in the pot, from the fridge, and from the fridge were it a standard deviation off. */
+  readonly looks?: {
+    readonly pot: string;
+    readonly fridge: string;
+    readonly thin: string;
+    readonly thick: string;
+  };
   /** [s] */
   readonly simmerS?: Range;
   /** What the bench says of it: consistency, keeping, allergens. */

@@ -3,6 +3,18 @@ import { capital, count } from '../figures/number.ts';
 import { biteName, rulesName, stageName } from '../names/words.ts';
 import { messages } from './message.ts';
 
+const JAR_M3 = 250e-6;
+
+/** Thickness as a cook sees it. */
+const THICKNESS: Readonly<Record<string, string>> = {
+  runs: 'runs like water',
+  pours: 'pours like cream',
+  coats: 'coats a spoon',
+  'holds-a-line': 'holds a line drawn through it',
+  spreads: 'spreads and does not run',
+  stands: 'stands',
+};
+
 /** What `plan` says of a cook beyond what the rooms themselves say. Times are UTC instants, shares 0 to 1. */
 export const planMessages = messages({
   'plan.title': (p: { name: string; at: string; until: string }, print) =>
@@ -35,7 +47,8 @@ export const planMessages = messages({
     `First meat on ${print.weekday(p.at)} ${print.clock(p.at)}: ${p.letter} (${p.name}).`,
   'plan.watch': (p: { from: string; to: string; reach: number; asleep: number }, print) => {
     const from = `${print.weekday(p.from)} ${print.clock(p.from)}`;
-    const to = `${print.weekday(p.to)} ${print.clock(p.to)}`;
+    const isOneDay = print.dayKey(p.from) === print.dayKey(p.to);
+    const to = isOneDay ? print.clock(p.to) : `${print.weekday(p.to)} ${print.clock(p.to)}`;
     const nights =
       p.asleep > 0
         ? ` That costs ${print.durationS(p.asleep)} of sleep.`
@@ -99,6 +112,8 @@ export const planMessages = messages({
   'plan.stage.head-until': () => 'until',
   'plan.stage.head-middle': () => 'middle',
   'plan.stage.head-surface': () => 'surface',
+  'plan.stage.until-table': () => 'the table asks for it',
+  'plan.stage.until-time': (p: { after: Quantity }, print) => `it has had ${print.quantity(p.after)}`,
   'plan.stage.at-its-end': () => 'Middle and surface are at the end of each stage.',
 
   'plan.together.staggered': (p: { starts: string }) =>
@@ -129,6 +144,15 @@ export const planMessages = messages({
   'plan.formula.total': () => 'in all',
   'plan.formula.in-the-pan': () => 'in the pan',
   'plan.formula.after-simmer': () => 'after the simmer',
+  'plan.formula.simmer': (
+    p: { low: number; high: number; left: Quantity; volume: Quantity; jars: number },
+    print,
+  ) =>
+    `Simmer ${print.durationRangeS(p.low, p.high)} from a cold pan, until the pan holds ${print.quantity(p.left)}: ${print.quantity(p.volume)}, ${p.jars === 1 ? 'one jar' : `${count(p.jars)} jars`} of ${print.volumeM3(JAR_M3)}.`,
+  'plan.formula.looks': (p: { pot: string; fridge: string }) =>
+    `Stop when it ${THICKNESS[p.pot] ?? p.pot} in the pot; from the fridge it ${THICKNESS[p.fridge] ?? p.fridge}.`,
+  'plan.formula.looks-doubt': (p: { thin: string; thick: string }) =>
+    `It may turn out so that it ${THICKNESS[p.thin] ?? p.thin} or so that it ${THICKNESS[p.thick] ?? p.thick}: put a spoonful on a cold plate before you stop.`,
 
   'plan.day.head-clock': () => 'clock',
   'plan.day.head-to-table': () => 'to table',
@@ -144,9 +168,8 @@ export const planMessages = messages({
   'plan.day.note': () =>
     'Signs come before the clock. "to table" counts down to the serving hour, "in" counts from the first meat on.',
 
-  'plan.formula.is-listed': (p: { formula: string }) => `${p.formula}`,
-  'plan.progress': (p: { done: number; of: number }) => `${p.done} of ${p.of} tries`,
-  'plan.working': () => 'Working out the two days',
+  'plan.progress': (p: { done: number; of: number }) =>
+    `${p.done} of ${p.of} tries of this cook are worked out.`,
   'plan.written': (p: { path: string }) =>
     `Wrote ${p.path}: two pages, the fridge and the pit. Print them in black and white.`,
   'plan.no-file': (p: { path: string }) =>

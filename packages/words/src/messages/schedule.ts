@@ -71,9 +71,9 @@ export const scheduleMessages = messages({
   'sign.core': (p: { temperature: Quantity }, print) => `the middle reads ${print.quantity(p.temperature)}`,
   'sign.surface': (p: { temperature: Quantity }, print) =>
     `the surface reads ${print.quantity(p.temperature)}`,
-  'sign.clock': (p: { after: Quantity }, print) => `${print.quantity(p.after)} are over`,
+  'sign.clock': (p: { after: Quantity }, print) => `it has had ${print.quantity(p.after)}`,
   'sign.clock-then-glaze': (p: { after: Quantity }, print) =>
-    `${print.quantity(p.after)} are over and the meat has drawn back from the bone`,
+    `it has had ${print.quantity(p.after)} and the meat has drawn back from the bone`,
   'sign.table': () => 'the table asks for it',
   'sign.bite-raw': () => 'it is warm',
   'sign.bite-firm': () => 'it is firm and done',

@@ -45,7 +45,7 @@ export const shortTaskMessages = messages({
 
 /** Jobs as one hand says them to another. Ids are `task.` and the kind of the task. */
 export const taskMessages = messages({
-  'task.buy': () => 'Shop: meat, what the formulas lack, wood, foil and paper.',
+  'task.buy': () => 'Shop for meat, what the formulas lack, wood, foil and paper.',
   'task.thaw': (p: OnPieces) => `${p.pieces} from the freezer to the fridge, on a tray.`,
   'task.make-sauce': (p: OnFormula) => `Weigh ${p.formula} into the pan.`,
   'task.simmer-sauce': (p: OnFormula & { left?: Quantity }, print) =>

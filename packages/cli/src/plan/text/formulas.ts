@@ -7,6 +7,27 @@ import { noticeText } from './notices.ts';
 
 const LINES: readonly Column[] = [{ width: 40 }, { width: 10, align: 'right' }, { width: 16 }];
 
+/** Minutes as a range, what is left, when to stop by the look of it. */
+function simmerSaid({ simmerS, yieldKg, yieldM3, jars, looks }: FormulaReport): Said[] {
+  if (!simmerS || yieldKg === undefined || yieldM3 === undefined || !looks) return [];
+  const said: Said[] = [];
+  if (Number.isFinite(simmerS.p90))
+    said.push({
+      id: 'plan.formula.simmer',
+      params: {
+        low: simmerS.p10,
+        high: simmerS.p90,
+        left: { kind: 'mass', si: yieldKg },
+        volume: { kind: 'volume', si: yieldM3 },
+        jars: jars ?? 0,
+      },
+    });
+  said.push({ id: 'plan.formula.looks', params: { pot: looks.pot, fridge: looks.fridge } });
+  if (looks.thin !== looks.thick)
+    said.push({ id: 'plan.formula.looks-doubt', params: { thin: looks.thin, thick: looks.thick } });
+  return said;
+}
+
 function formulaText(one: FormulaReport, report: PlanReport, print: Printer): string[] {
   const { formula } = one;
   const tell = (said: Said): string => say(said, print);
@@ -32,6 +53,7 @@ function formulaText(one: FormulaReport, report: PlanReport, print: Printer): st
     '',
     `${formula.name}, ${whom}`,
     ...[...lines, ...sums].flatMap((cells) => row(cells, LINES, 3)),
+    ...simmerSaid(one).flatMap((said) => paragraph(tell(said), 3)),
     ...one.said.flatMap((said) => (said.level ? noticeText(said, print, 3) : paragraph(tell(said), 3))),
     ...(formula.note ? paragraph(formula.note, 3) : []),
     ...noticesOfFormula(report.notices, formula.id).flatMap((said) => noticeText(said, print, 3)),

@@ -4,8 +4,19 @@ export const COLUMNS = 94;
 /** Columns a text takes; combining marks and double-wide characters do not occur in what is printed. */
 const widthOf = (text: string): number => [...text].length;
 
+/** A figure and its unit, which no line break may part. */
+const FIGURE_AND_UNIT =
+  /(\d|[½¼¾]) (?=(?:kg|g|mL|L|°C|°F|min|h|s|mm|cm|m|in|ft|lb|oz|cups?|tsp|tbsp|W|am|pm|%)(?![\p{L}]))/gu;
+const UNBROKEN = '\u00a0';
+
 /** Breaks at spaces into lines no wider than `width`; a longer word stays whole. */
 export function wrap(text: string, width: number): string[] {
+  return wrapWords(text.replace(FIGURE_AND_UNIT, `$1${UNBROKEN}`), width).map((line) =>
+    line.replaceAll(UNBROKEN, ' '),
+  );
+}
+
+function wrapWords(text: string, width: number): string[] {
   const lines: string[] = [];
   let current = '';
   for (const word of text.split(/ +/)) {

@@ -6,7 +6,8 @@ import { paragraph } from './layout.ts';
 const MARKS = { information: '│', caution: '◤', stop: '■' } as const;
 
 /** A notice that stands where the decision is made; each begins with its word. */
-export function noticeText(said: Said, print: Printer, indent = 0): string[] {
+export function noticeText(said: Said, print: Printer, indent = 0, letters?: string): string[] {
   const level = said.level ?? 'information';
-  return paragraph(`${MARKS[level]} ${levelName(level)}: ${say(said, print)}`, indent, indent + 2);
+  const whom = letters ? `${letters}: ` : '';
+  return paragraph(`${MARKS[level]} ${levelName(level)}. ${whom}${say(said, print)}`, indent, indent + 2);
 }

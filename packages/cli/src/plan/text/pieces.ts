@@ -1,7 +1,7 @@
 import type { PlannedPiece, PlannedStage } from '@pitwright/engine';
 import type { Piece, Range, Said } from '@pitwright/model';
-import { type Printer, say } from '@pitwright/words';
-import { noticesOf } from '../concerns.ts';
+import { listed, type Printer, say } from '@pitwright/words';
+import { ownNotices, sharedNotices } from '../concerns.ts';
 import { type PlanReport, pieceOf } from '../report.ts';
 import { pieceMass, pieceName } from '../task-words.ts';
 import { type Column, heading, paragraph, row } from './layout.ts';
@@ -35,6 +35,14 @@ function title(piece: Piece, print: Printer): string {
   return `${piece.letter}  ${pieceName(piece, print)}: ${details.join(', ')}`;
 }
 
+/** What ends a stage: by sign; of a rest or hold, by its time or the table. */
+function untilWords(stage: PlannedStage, told: Piece['stages'][number] | undefined, print: Printer): string {
+  if (stage.kind !== 'rest' && stage.kind !== 'hold') return stage.sign ? say(stage.sign, print) : '';
+  return told?.until.by === 'clock'
+    ? say({ id: 'plan.stage.until-time', params: { after: told.until.after } }, print)
+    : say({ id: 'plan.stage.until-table' }, print);
+}
+
 function stageRow(
   stage: PlannedStage,
   told: Piece['stages'][number] | undefined,
@@ -46,7 +54,7 @@ function stageRow(
     `${print.shortWeekday(stage.startAt)} ${print.clock(stage.startAt)}`,
     inS > 0 ? print.elapsedS(inS) : say({ id: 'plan.piece.on' }, print),
     say({ id: 'plan.stage', params: { kind: stage.kind, ...(told?.in && { place: told.in }) } }, print),
-    stage.sign ? say(stage.sign, print) : '',
+    untilWords(stage, told, print),
     degrees(stage.coreC, print),
     degrees(stage.surfaceC, print),
   ];
@@ -106,7 +114,7 @@ function pieceText(planned: PlannedPiece, report: PlanReport, print: Printer): s
     ...paragraph(`${[tell(biteSaid(planned)), ...wait].join(', ')}.`, 3),
     ...paragraph([`${[alone, ...misses, ...latest].join('; ')}.`, ...ends].join(' '), 3),
     ...(piece.note ? paragraph(piece.note, 3) : []),
-    ...noticesOf(report.notices, piece.id).flatMap((said) => noticeText(said, print, 3)),
+    ...ownNotices(report.notices, piece.id).flatMap((said) => noticeText(said, print, 3)),
   ];
 }
 
@@ -122,5 +130,8 @@ export function piecesText(report: PlanReport, print: Printer): string[] {
     ...report.plan.pieces.flatMap((planned) => pieceText(planned, report, print)),
     '',
     ...paragraph(tell('plan.stage.at-its-end')),
+    ...sharedNotices(report.notices).flatMap(({ notice, pieceIds }) =>
+      noticeText(notice, print, 0, listed(pieceIds.map((id) => pieceOf(report.cook, id).letter))),
+    ),
   ];
 }
