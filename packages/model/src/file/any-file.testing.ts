@@ -46,7 +46,7 @@ const amount = fc.oneof(
 const yesNo = fc.constantFrom('yes', 'no');
 const text = fc
   .string({ unit: 'grapheme', minLength: 1, maxLength: 40 })
-  .map((raw) => raw.replace(/[\p{C}\p{Zl}\p{Zp}\n\t\ufffe\uffff]/gu, '').trim())
+  .map((raw) => raw.replace(/[\p{C}\p{Zl}\p{Zp}\n\t\ufffd-\uffff]/gu, '').trim())
   .filter((line) => line !== '' && line.length <= 100);
 const paragraph = fc
   .array(fc.oneof(text, fc.constant('')), { minLength: 1, maxLength: 4 })

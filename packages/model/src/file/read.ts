@@ -1,4 +1,4 @@
-import { type Document, isMap, LineCounter, type Node, parseAllDocuments, visit, type YAMLError } from 'yaml';
+import { type Document, isMap, LineCounter, type Node, parseAllDocuments, visit } from 'yaml';
 import type { Cook, Pit, Recipe } from '../nouns.ts';
 import type { Said } from '../said.ts';
 import { cookForm } from './cook.ts';
@@ -25,6 +25,8 @@ const KIND = word(['cook', 'recipe', 'pit']);
 
 /** Id of the problem that the text is no YAML at this place. */
 const SYNTAX = 'file.yaml';
+/** A text with more is no cook file with slips in it. */
+const MOST_SYNTAX_ERRORS = 200;
 /** Ids that a broken text elsewhere can bring about. */
 const MISSING = [
   'file.missing-key',
@@ -83,6 +85,7 @@ function parse(text: string, reader: Reader): { contents: Node } | undefined {
       schema: 'core',
       uniqueKeys: false,
       logLevel: 'silent',
+      prettyErrors: false,
     }) as Document[];
   } catch {
     // The parser recurses: a text that nests deeper than its stack is no cook.
@@ -91,36 +94,36 @@ function parse(text: string, reader: Reader): { contents: Node } | undefined {
   const [first, second] = documents;
   if (second)
     reader.report((second.contents as Node | null) ?? second.range?.[0] ?? 0, 'file.many-documents');
-  for (const error of documents.flatMap((document) => document.errors))
-    reportSyntax(error, documents, reader);
+  reportSyntax(documents, reader);
   if (first && first.contents !== null) return { contents: first.contents as Node };
   if (reader.problems.length === 0) reader.report(0, 'file.empty');
   return undefined;
 }
 
-/** One sentence a line: the first thing that is wrong is the one to mend. */
-function reportSyntax({ code, pos }: YAMLError, documents: readonly Document[], reader: Reader): void {
-  const offset = openQuote(pos[0], documents) ?? pos[0];
-  const line = reader.lineOf(offset);
-  if (!reader.problems.some((problem) => problem.line === line)) reader.report(offset, SYNTAX, { code });
+/**
+ * One sentence a line: the first thing that is wrong is the one to mend. A quote left open is seen only at its far
+ * end, so an error inside quoted text is told where the quote opens.
+ */
+function reportSyntax(documents: readonly Document[], reader: Reader): void {
+  const quotes = documents.flatMap(quotedRanges);
+  const told = new Set(reader.problems.map(({ line }) => line));
+  for (const { code, pos } of documents.flatMap((document) => document.errors).slice(0, MOST_SYNTAX_ERRORS)) {
+    const quote = quotes.find(([start, end]) => start <= pos[0] && pos[0] <= end);
+    const offset = quote?.[0] ?? pos[0];
+    const line = reader.lineOf(offset);
+    if (!told.has(line)) reader.report(offset, SYNTAX, { code });
+    told.add(line);
+  }
 }
 
-/** Where the quoted text begins in which an error stands: a quote left open is seen only at its far end. */
-function openQuote(offset: number, documents: readonly Document[]): number | undefined {
-  let start: number | undefined;
-  for (const document of documents)
-    visit(document, {
-      Scalar: (_, { type, range }) => {
-        if (
-          range &&
-          (type === 'QUOTE_DOUBLE' || type === 'QUOTE_SINGLE') &&
-          range[0] <= offset &&
-          offset <= range[1]
-        )
-          start = range[0];
-      },
-    });
-  return start;
+function quotedRanges(document: Document): (readonly [number, number])[] {
+  const ranges: (readonly [number, number])[] = [];
+  visit(document, {
+    Scalar: (_, { type, range }) => {
+      if (range && (type === 'QUOTE_DOUBLE' || type === 'QUOTE_SINGLE')) ranges.push([range[0], range[1]]);
+    },
+  });
+  return ranges;
 }
 
 function zoneOf(contents: Node | null): string | undefined {

@@ -7,35 +7,42 @@ import type { Form, JsonSchema } from './form.ts';
 import { nearest } from './nearest.ts';
 import { type Reader, scalarText } from './reader.ts';
 
+/** Longer than any quantity, hour or word. */
+const LONGEST_VALUE = 100;
+
 /** A form of one scalar, read from its text. */
 export function scalar<T>(
   read: (text: string, node: Node, reader: Reader) => T | undefined,
   print: Form<T>['print'],
   schema: JsonSchema,
+  maxLength = LONGEST_VALUE,
 ): Form<T> {
   return {
     read(node, reader) {
       const text = scalarText(node);
-      return text === undefined ? reader.report(node, 'file.not-a-value') : read(text, node, reader);
+      if (text === undefined) return reader.report(node, 'file.not-a-value');
+      return text.length > maxLength
+        ? reader.report(node, 'file.text-long', { maxLength })
+        : read(text, node, reader);
     },
     print,
     schema,
   };
 }
 
-/** Controls but line end and tab, lone surrogates, line and paragraph separators, byte-order marks, no characters. */
-const CONTROL = /[^\P{Cc}\n\t]|[\p{Cs}\p{Zl}\p{Zp}\ufeff\ufffe\uffff]/u;
+/** Controls but line end and tab, lone surrogates, separators, byte-order marks, what a wrong encoding leaves (U+FFFD). */
+const CONTROL = /[^\P{Cc}\n\t]|[\p{Cs}\p{Zl}\p{Zp}\ufeff\ufffd-\uffff]/u;
 
 function textForm(maxLength: number, isFit: (text: string) => boolean, misfit: string): Form<string> {
   return scalar(
     (text, node, reader) => {
       if (text.trim() === '') return reader.report(node, 'file.text-empty');
-      if (text.length > maxLength) return reader.report(node, 'file.text-long', { maxLength });
       if (CONTROL.test(text)) return reader.report(node, 'file.text-control');
       return isFit(text) ? text : reader.report(node, misfit, { text });
     },
     (value) => value,
     { type: ['string', 'number', 'boolean'], maxLength },
+    maxLength,
   );
 }
 
@@ -81,8 +88,8 @@ export function word<W extends string>(words: readonly W[]): Form<W> {
 
 export const yesNo: Form<boolean> = scalar(
   (text, node, reader) => {
-    if (text === 'yes' || text === 'true') return true;
-    if (text === 'no' || text === 'false') return false;
+    if (/^(?:yes|true)$/i.test(text)) return true;
+    if (/^(?:no|false)$/i.test(text)) return false;
     return reader.report(node, 'file.not-yes-no', { text });
   },
   (value) => (value ? 'yes' : 'no'),
@@ -93,9 +100,9 @@ export const yesNo: Form<boolean> = scalar(
 export function number(min: number, max: number, { whole = false } = {}): Form<number> {
   return scalar(
     (text, node, reader) => {
-      const value = /^[+\-−]?\d/.test(text) ? cookNumber(text) : Number.NaN;
+      const value = cookNumber(text.trim());
+      if (value === 'quantity.not-a-number') return reader.report(node, 'file.not-a-number', { text });
       if (typeof value !== 'number') return reader.report(node, value, { text });
-      if (Number.isNaN(value)) return reader.report(node, 'file.not-a-number', { text });
       if (whole && !Number.isInteger(value)) return reader.report(node, 'file.not-whole', { text });
       return value >= min && value <= max ? value : reader.report(node, 'file.outside', { text, min, max });
     },

@@ -53,6 +53,9 @@ const WHOLE = new RegExp(`^(${COOK_NUMBER})\\s*(.*)$`, 'su');
 const RANGE = new RegExp(`^${COOK_NUMBER}\\s*\\D{0,3}\\s*(?:-|–|—|to)\\s*${COOK_NUMBER}`, 'u');
 const PARTS = new RegExp(`(${COOK_NUMBER})\\s*([\\p{L}"″]+)\\s*`, 'gu');
 
+/** Longer than any quantity with its doubt; the patterns above would take long over more. */
+const LONGEST = 100;
+
 const symbolOf = (unitText: string): string => {
   const text = unitText.trim().replace(/\s+/g, ' ');
   return SYMBOL_OF.get(text) ?? text;
@@ -121,6 +124,8 @@ const doubtKind = (kind: Kind): Kind => (kind === 'temperature' ? 'difference' :
 export function readCookQuantity<K extends Kind>(text: string, kind: K): Reading<K> {
   const trimmed = text.trim();
   if (trimmed === '') return problem('quantity.empty', { kind });
+  if (trimmed.length > LONGEST)
+    return problem('quantity.not-a-number', { text: `${trimmed.slice(0, 20)}…`, kind });
   const [main, doubt, ...more] = trimmed.split(/\s*(?:±|\+\/-)\s*/u);
   if (more.length > 0) return problem('quantity.doubt', { text: trimmed });
   if (RANGE.test(trimmed)) return problem('quantity.range', { text: trimmed });

@@ -30,7 +30,11 @@ const NUMBER = String.raw`[+\-−]?(?:(?:\d+\s)?\s*\d+\s?[/⁄]\s?\d+|\d*\s?[½�
 export const COOK_NUMBER = NUMBER;
 
 /** Ids of what can be wrong with a number. */
-export type NumberFault = 'quantity.thousands' | 'quantity.fraction' | 'quantity.digits';
+export type NumberFault =
+  | 'quantity.not-a-number'
+  | 'quantity.thousands'
+  | 'quantity.fraction'
+  | 'quantity.digits';
 
 /**
  * A number as a cook writes it: `2.5`, `2,5`, `2½`, `2 1/2`, `1/3`; a string names what is wrong with it.
@@ -40,7 +44,7 @@ export function cookNumber(text: string): number | NumberFault {
   const negative = /^[-−]/.test(text);
   const body = text.replace(/^[+\-−]/, '').trim();
   const sign = negative ? -1 : 1;
-  const vulgar = VULGAR[body.slice(-1)];
+  const vulgar = /^(?:\d+\s?)?\D$/u.test(body) ? VULGAR[body.slice(-1)] : undefined;
   if (vulgar) return sign * (Number(body.slice(0, -1).trim() || '0') + vulgar[0] / vulgar[1]);
   const fraction = /^(?:(\d+)\s+)?(\d+)\s?[/⁄]\s?(\d+)$/.exec(body);
   if (fraction) {
@@ -50,6 +54,7 @@ export function cookNumber(text: string): number | NumberFault {
     return sign * (Math.floor(over / under) + whole + (over % under) / under);
   }
   if (/^[1-9]\d{0,2},\d{3}$/.test(body)) return 'quantity.thousands';
+  if (!/^(?:\d+(?:[.,]\d+)?|[.,]\d+)$/.test(body)) return 'quantity.not-a-number';
   const digits = body.replace(/[.,]/, '').replace(/^0+/, '');
   if (digits.length > MOST_DIGITS) return 'quantity.digits';
   return sign * Number(body.replace(',', '.'));
