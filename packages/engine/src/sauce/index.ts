@@ -10,6 +10,33 @@ export {
   scaleBatch,
   sugarsG,
 } from './batch.ts';
+export {
+  brushNotices,
+  type CoolingAnswer,
+  type CoolingAsk,
+  cooling,
+  JARS,
+  panOf,
+  SURROUNDINGS,
+  type Surround,
+  type Vessel,
+} from './cooling.ts';
+export { type AfterWeighing, afterWeighing, contentsG, factorFromPlate, type Plate } from './corrections.ts';
+export {
+  costOf,
+  type Enough,
+  enough,
+  factorForPack,
+  factorForStock,
+  type Glazed,
+  glazeG,
+  kitchenG,
+  type Needs,
+  type Price,
+  SERVING_G,
+  scaleFormula,
+  slabSurfaceM2,
+} from './enough.ts';
 export { evaporate } from './evaporation.ts';
 export {
   findIngredient,
@@ -18,8 +45,18 @@ export {
   type Resolved,
   type ResolvedLine,
 } from './formulaLines.ts';
+export { glazeSetTimeS } from './glazeSet.ts';
 export { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
+export { TASTES, type Taste, tastesOf } from './jnd.ts';
 export { type Keeping, keeping } from './keeping.ts';
+export {
+  ingredientFromLabel,
+  type Label,
+  type LabelAnswer,
+  type LabelField,
+  labelSpan,
+  type OwnIngredient,
+} from './label.ts';
 export {
   BRUSHED_C,
   FRIDGE_C,
@@ -31,6 +68,7 @@ export {
   THICKNESS_WORDS,
   type ThicknessClass,
 } from './look.ts';
+export { exchangeEffect, type LineChange, type LineEffect, lineEffects } from './matters.ts';
 export {
   type Figures,
   figuresOf,
@@ -42,6 +80,31 @@ export {
 export { formulaLinesFrom, type PasteOptions, pasteRecipe } from './paste/recipe.ts';
 export { type Choice, type Doubt, isSettled, type PastedLine, type PastedRecipe } from './paste/types.ts';
 export type { MeasureSystem } from './paste/units.ts';
+export {
+  type Rebalance,
+  type RebalanceAnswer,
+  type Rebalanced,
+  type RebalanceLine,
+  rebalance,
+  swapLine,
+  wantedFrom,
+} from './rebalance.ts';
+export {
+  blendSalt,
+  brinedSaltG,
+  COATINGS,
+  type Coating,
+  type DryBrine,
+  dryBrine,
+  EATEN_SHARE,
+  equilibriumBrine,
+  rubForSurface,
+  rubSalt,
+  type SaltAtTable,
+  type SaltSource,
+  saltAtTable,
+} from './rub.ts';
+export { type ScorchVerdict, scorchDoseS, scorchVerdict } from './scorch.ts';
 export type { SimmerCurve, SimmerPoint } from './simmer.ts';
 export type { KitchenAir } from './stove.ts';
 export { waterForMass, waterForThickness } from './target.ts';

@@ -161,8 +161,125 @@ const pasted = {
     `Cups, spoons and pints are taken as ${SYSTEM_NAMES[p.system] ?? p.system}. Change it if the recipe is from elsewhere.`,
 };
 
+/** What a weighing or a puddle says, and when it can say nothing. */
+const measured = {
+  'sauce.tare-over-weight': (p: { weighed: Quantity; tare: Quantity }) =>
+    `${grams(p.weighed)} with an empty pan of ${grams(p.tare)} leaves nothing. Weigh the full pan again, and the empty one dry.`,
+  'sauce.nothing-simmers': () => 'Nothing simmers in this formula, so there is no time to mend.',
+  'sauce.nothing-gone-yet': (p: { mass: Quantity }) =>
+    `It weighed ${grams(p.mass)} at the start. Weigh it when some of it has boiled off, without the pan.`,
+  'sauce.already-there': (p: { mass: Quantity }) => `It is there: ${grams(p.mass)} was wanted. Take it off.`,
+  'sauce.weighing-too-fast': () =>
+    'No flame takes off that much in that time. Check the tare of the pan and when it went on.',
+  'sauce.plate-size': (p: { diameter: Quantity }, print: Printer) =>
+    `A puddle of ${print.quantity(p.diameter)} is no tablespoon of sauce. Measure across it after a minute, on a flat cold plate.`,
+  'sauce.plate-no-yield': () => 'It runs like water, so a puddle says nothing. Use the spoon.',
+  'sauce.plate-strange': (p: { factor: number }, print: Printer) =>
+    `That is ${print.number(p.factor, 1)} times as stiff as foreseen. Was it a level tablespoon, and cold?`,
+};
+
+const FIELD_NAMES: Readonly<Record<string, string>> = {
+  fatG: 'fat',
+  carbohydrateG: 'carbohydrate',
+  proteinG: 'protein',
+  sodiumMg: 'salt or sodium',
+};
+
+/** What a label must say. */
+const labels = {
+  'sauce.label-no-serving': (p: Named) =>
+    `${p.name}: for how many grams are these figures? Copy the serving size.`,
+  'sauce.label-negative': (p: Named) => `${p.name}: a figure on a label is never less than nothing.`,
+  'sauce.label-too-little': (p: Named & { field: string }) =>
+    `${p.name}: the label’s ${FIELD_NAMES[p.field] ?? p.field} is missing. What is not said stays unknown, so copy it too.`,
+  'sauce.label-sugars-over': (p: Named) =>
+    `${p.name}: there is more sugar than carbohydrate. One of the two is miscopied.`,
+  'sauce.label-over-whole': (p: Named) =>
+    `${p.name}: its parts weigh more than the serving. Check whether the figures are per serving or per 100 g.`,
+};
+
+const TASTE_MORE: Readonly<Record<string, string>> = {
+  sweet: 'sweeter',
+  sour: 'sourer',
+  salt: 'saltier',
+  heat: 'hotter',
+  thick: 'thicker',
+};
+const TASTE_LESS: Readonly<Record<string, string>> = {
+  sweet: 'less sweet',
+  sour: 'less sour',
+  salt: 'less salty',
+  heat: 'milder',
+  thick: 'thinner',
+};
+interface Shifted {
+  readonly name: string;
+  readonly change: Quantity;
+  readonly to: Quantity;
+}
+const stepsText = (steps: number): string => (steps < 2 ? 'just noticeably' : steps < 4 ? 'clearly' : 'much');
+
+/** The least change that brings a sauce back. */
+const rebalanced = {
+  'sauce.rebalance-more': (p: Shifted) => `${grams(p.change)} more ${p.name}, ${grams(p.to)} in all.`,
+  'sauce.rebalance-less': (p: Shifted) => `${grams(p.change)} less ${p.name}, ${grams(p.to)} in all.`,
+  'sauce.rebalance-add': (p: Shifted) => `Add ${grams(p.to)} ${p.name}.`,
+  'sauce.rebalance-leave-out': (p: Shifted) => `Leave out the ${p.name}.`,
+  'sauce.rebalance-nothing': () => 'Nobody will tell the two apart. Change nothing.',
+  'sauce.rebalance-still-more': (p: { taste: string; steps: number }) =>
+    `It stays ${stepsText(p.steps)} ${TASTE_MORE[p.taste]}: unlock a line that brings less of it.`,
+  'sauce.rebalance-still-less': (p: { taste: string; steps: number }) =>
+    `It stays ${stepsText(p.steps)} ${TASTE_LESS[p.taste]}: unlock or add a line that brings more of it.`,
+  'sauce.rebalance-no-mass': (p: { raw: Quantity; wanted: Quantity }) =>
+    `${grams(p.raw)} of this cannot become ${grams(p.wanted)}. Make a smaller batch, or add liquid.`,
+  'sauce.rebalance-all-locked': () => 'Every line is locked. Unlock at least one.',
+  'sauce.rebalance-no-answer': () =>
+    'No change within these lines gets there. Unlock more of them, or allow sugar and vinegar.',
+};
+
+const perKg = (q: Quantity): string => `${Math.round(q.si * 10000) / 10} g`;
+const SOURCE_NAMES: Readonly<Record<string, string>> = {
+  enhanced: 'salt solution already in the meat',
+  table: 'sauce at the table',
+};
+
+/** Salt on and in the meat. */
+const salted = {
+  'sauce.rub-salty': (p: { salt: Quantity }) =>
+    `${perKg(p.salt)} of salt to a kilo of edible meat: salty. Use less of it, or a rub with less salt.`,
+  'sauce.rub-mild': (p: { salt: Quantity }) =>
+    `${perKg(p.salt)} of salt to a kilo of edible meat: mild. Salt the meat as well.`,
+  'sauce.rub-usual': (p: { salt: Quantity }) =>
+    `${perKg(p.salt)} of salt to a kilo of edible meat: as usual.`,
+  'sauce.brine-outside': (p: { depth: Quantity }, print: Printer) =>
+    `The salt gets ${print.quantity(p.depth)} deep in that time. It seasons the outside, not the middle, however much is put on.`,
+  'sauce.brine-through': (p: { depth: Quantity }, print: Printer) =>
+    `Salted nearly through, ${print.quantity(p.depth)} from each side.`,
+  'sauce.brine-draws-water': () =>
+    'So strong a brine draws water out of the meat. Use more water for the same salt.',
+  'sauce.salt-adds-up': (p: { salt: Quantity; part: string }) =>
+    `All together ${perKg(p.salt)} of salt to a kilo as served: salty. Most of it comes from the ${SOURCE_NAMES[p.part] ?? p.part}.`,
+};
+
+/** Cooling, and what touched raw meat. */
+const cooled = {
+  'sauce.cools-in-time': (p: { first: Quantity }, print: Printer) =>
+    `The middle is down to ${print.temperatureC(21)} ${print.quantity(p.first)} after it was ${print.temperatureC(57)}: quick enough.`,
+  'sauce.cools-too-slowly': (p: { first: Quantity }, print: Printer) =>
+    `Too slow: ${print.quantity(p.first)} from ${print.temperatureC(57)} to ${print.temperatureC(21)} in the middle, where 2 hours is the limit. Smaller jars, or an ice bath and a spoon first.`,
+  'sauce.never-cools': () => 'It never gets cold enough there. Use the fridge or an ice bath.',
+  'sauce.clean-portion': () => 'Keep back a clean portion for the table before the first brush goes in.',
+  'sauce.boil-the-brush-bowl': () =>
+    'What is left in the brushing bowl has met raw meat: boil it, or throw it away. Never back into a jar.',
+};
+
 export const sauceMessages = messages({
   ...pasted,
+  ...measured,
+  ...labels,
+  ...rebalanced,
+  ...salted,
+  ...cooled,
   ...calcProblems,
   ...formulaProblems,
   ...atTheStove,
