@@ -8,7 +8,7 @@ ensureBuilt();
 
 const { register } = await import('tsx/esm/api');
 register();
-const { serve } = await import('../packages/cli/src/serve.ts');
+const { serve } = await import('../packages/cli/src/store/serve.ts');
 const url = await serve({
   port: process.env.PORT,
   data: process.env.PITWRIGHT_DATA,

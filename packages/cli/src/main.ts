@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { addStoreCommands } from './store/commands.ts';
 
 /**
  * Runs one command line. Each command is loaded when it is asked for, so that starting stays fast.
@@ -38,6 +39,10 @@ export async function main(argv: readonly string[]): Promise<number> {
       const { runPlan } = await import('./plan/command.ts');
       status = await runPlan(words, streams);
     });
+
+  addStoreCommands(program, streams, (ended) => {
+    status = ended;
+  });
 
   try {
     await program.parseAsync(argv as string[], { from: 'user' });

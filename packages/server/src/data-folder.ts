@@ -3,7 +3,7 @@ import { homedir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { Refusal } from './refusal.ts';
 
-const STORE_FILE = 'pitwright.db';
+export const STORE_FILE = 'pitwright.db';
 
 /** Where everything is kept unless told otherwise. @source XDG Base Directory Specification 0.8: XDG_DATA_HOME */
 export function defaultDataDir(

@@ -5,6 +5,7 @@ import { explainMessages } from './messages/explain.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
 import { planMessages } from './messages/plan.ts';
+import { replayMessages } from './messages/replay.ts';
 import { safetyMessages } from './messages/safety.ts';
 import { sauceMessages } from './messages/sauce.ts';
 import { scheduleMessages } from './messages/schedule.ts';
@@ -22,6 +23,7 @@ export const SUBJECTS: readonly Messages[] = [
   explainMessages,
   fileMessages,
   planMessages,
+  replayMessages,
   safetyMessages,
   sauceMessages,
   scheduleMessages,

@@ -12,12 +12,21 @@ export interface SqliteFile {
   run(statement: string): unknown[];
 }
 
+export interface FileOptions {
+  /** How long a statement waits for another process that is writing. */
+  readonly waitMs?: number;
+  /** Nobody else has this file open, as with a copy just made: no log is kept beside it. */
+  readonly isAlone?: boolean;
+}
+
 /**
  * Opens a database file, made if missing: write-ahead log, every commit flushed to the disk.
- * @param waitMs how long a statement waits for another process that is writing
  * @throws StoreFault locked, damaged, or a disk that does not answer
  */
-export function openSqliteFile(path: string, { waitMs = 5000 } = {}): SqliteFile {
+export function openSqliteFile(
+  path: string,
+  { waitMs = 5000, isAlone = false }: FileOptions = {},
+): SqliteFile {
   return answering(path, () => {
     const database = openDatabase(path);
     const run = (statement: string): unknown[] => {
@@ -26,7 +35,7 @@ export function openSqliteFile(path: string, { waitMs = 5000 } = {}): SqliteFile
     };
     try {
       run(`PRAGMA busy_timeout = ${Math.trunc(waitMs)}`);
-      run('PRAGMA journal_mode = WAL');
+      run(`PRAGMA journal_mode = ${isAlone ? 'DELETE' : 'WAL'}`);
       run('PRAGMA synchronous = FULL');
       const [check] = run('PRAGMA quick_check(1)') as { quick_check: string }[];
       if (check?.quick_check !== 'ok')

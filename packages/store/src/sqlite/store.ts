@@ -3,7 +3,7 @@ import { sql, type Transaction } from 'kysely';
 import { entryJson, newId, stampAll } from '../stamp.ts';
 import { PAGE_LIMIT, type Page, type PeerPosition, type Store } from '../store.ts';
 import { Watchers } from '../watchers.ts';
-import { openSqliteFile, type SqliteFile, sqliteFault } from './driver.ts';
+import { type FileOptions, openSqliteFile, type SqliteFile, sqliteFault } from './driver.ts';
 import { getMeta, migrate, setMeta, type Tables } from './schema.ts';
 
 export interface SqliteStore extends Store {
@@ -17,7 +17,7 @@ export interface SqliteStore extends Store {
 /** Opens the store in a database file, made or brought to the present version if need be. @throws StoreFault */
 export async function openSqliteStore(
   path: string,
-  options: { readonly waitMs?: number; readonly now?: () => Date } = {},
+  options: FileOptions & { readonly now?: () => Date } = {},
 ): Promise<SqliteStore> {
   return storeIn(openSqliteFile(path, options), options.now);
 }
@@ -167,7 +167,7 @@ export async function storeIn(file: SqliteFile, now = () => new Date()): Promise
  * store it is sent everything again, and its device does not use numbers twice.
  */
 async function becomeAnother(path: string): Promise<void> {
-  const copy = openSqliteFile(path);
+  const copy = openSqliteFile(path, { isAlone: true });
   await copy.queries.transaction().execute(async (trx) => {
     await setMeta(trx, 'store-id', newId());
     await setMeta(trx, 'device', JSON.stringify({ ...(await readDevice(trx)), id: newId(), seq: 0 }));

@@ -3,7 +3,7 @@ import { DEFAULT_PORT, defaultDataDir, Refusal, type RunningServer, startServer 
 import { StoreFault } from '@pitwright/store';
 import { METRIC, say } from '@pitwright/words';
 
-const WEB_DIR = fileURLToPath(new URL('../../web/dist', import.meta.url));
+const WEB_DIR = fileURLToPath(new URL('../../../web/dist', import.meta.url));
 
 export interface ServeOptions {
   /** As typed; missing: the usual one. */
