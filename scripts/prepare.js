@@ -31,7 +31,7 @@ export function ensureInstalled() {
 /** Builds the web app where a source is newer than the build. */
 export function ensureBuilt() {
   const built = modifiedMs(join(WEB_DIR, 'index.html'));
-  const sources = ['model', 'engine', 'words', 'draw', 'store', 'web'].map((name) =>
+  const sources = ['model', 'engine', 'words', 'draw', 'paper', 'store', 'web'].map((name) =>
     join(ROOT, 'packages', name),
   );
   if (built > 0 && sources.every((folder) => newestMs(folder) <= built)) return;

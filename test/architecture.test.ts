@@ -16,12 +16,13 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   words: ['model'],
   draw: ['model'],
   store: ['model'],
+  paper: ['model', 'engine', 'words', 'draw'],
   server: ['model', 'engine', 'words', 'draw', 'store'],
-  web: ['model', 'engine', 'words', 'draw', 'store'],
-  cli: ['model', 'engine', 'words', 'draw', 'store', 'server'],
+  web: ['model', 'engine', 'words', 'draw', 'paper', 'store'],
+  cli: ['model', 'engine', 'words', 'draw', 'paper', 'store', 'server'],
 };
 /** Packages without files, network, clock, chance or screen. */
-const PURE = ['model', 'engine', 'words', 'draw'];
+const PURE = ['model', 'engine', 'words', 'draw', 'paper'];
 
 /** The engine's rooms, left to right: a room may use those of an earlier row, its own files, and the contract of calc. */
 const ROOMS: readonly (readonly string[])[] = [

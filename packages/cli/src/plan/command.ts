@@ -1,13 +1,11 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { type Cook, readCookFile, type Said } from '@pitwright/model';
+import { gatherReport, type PlanReport, sheetHtml } from '@pitwright/paper';
 import { METRIC, printer, say } from '@pitwright/words';
 import { forecastWithProgress } from './forecast.ts';
-import { gatherReport } from './gather.ts';
 import { planJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
 import { readerOf } from './reader.ts';
-import type { PlanReport } from './report.ts';
-import { sheetHtml } from './sheet/html.ts';
 import { planText } from './text/print.ts';
 
 export interface Streams {

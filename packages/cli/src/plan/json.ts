@@ -1,11 +1,17 @@
 import type { Alternative, InstantRange, PlannedPiece, PlannedStage } from '@pitwright/engine';
 import type { Range, Said } from '@pitwright/model';
+import {
+  answer,
+  generalNotices,
+  noticesOf,
+  noticesOfFormula,
+  type PlanReport,
+  pieceName,
+  pieceOf,
+  taskSaid,
+} from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
-import { generalNotices, noticesOf, noticesOfFormula } from './concerns.ts';
-import { type PlanReport, pieceOf } from './report.ts';
 import type { PlanJson } from './schema.ts';
-import { pieceName, taskSaid } from './task-words.ts';
-import { answer } from './text/head.ts';
 
 type SaidJson = PlanJson['answer'][number];
 

@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { forecastCook } from '@pitwright/engine';
 import { type Cook, readCookFile } from '@pitwright/model';
-import { gatherReport } from '../../src/plan/gather.ts';
-import type { PlanReport } from '../../src/plan/report.ts';
+import { gatherReport, type PlanReport } from '@pitwright/paper';
 
 export const EXAMPLES = ['regatta-dinner', 'two-racks'] as const;
 export type Example = (typeof EXAMPLES)[number];

@@ -2,11 +2,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { sheetHtml } from '@pitwright/paper';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchChromium } from '../../../../test/chromium.ts';
 import { readerOf } from '../../src/plan/reader.ts';
-import { sheetHtml } from '../../src/plan/sheet/html.ts';
 import { EXAMPLES, exampleReport } from './examples.ts';
 
 let browser: Browser;

@@ -1,7 +1,6 @@
 import type { PlacedTask, Task } from '@pitwright/engine';
+import { type PlanReport, taskSaid } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
-import type { PlanReport } from '../report.ts';
-import { taskSaid } from '../task-words.ts';
 import { type Column, heading, paragraph, row } from './layout.ts';
 
 const LIST: readonly Column[] = [

@@ -1,7 +1,6 @@
 import type { Said } from '@pitwright/model';
+import { type FormulaReport, noticesOfFormula, type PlanReport } from '@pitwright/paper';
 import { type Printer, say, writtenQuantity } from '@pitwright/words';
-import { noticesOfFormula } from '../concerns.ts';
-import type { FormulaReport, PlanReport } from '../report.ts';
 import { type Column, heading, paragraph, row } from './layout.ts';
 import { noticeText } from './notices.ts';
 

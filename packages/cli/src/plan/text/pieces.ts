@@ -1,9 +1,7 @@
 import type { PlannedPiece, PlannedStage } from '@pitwright/engine';
 import type { Piece, Range, Said } from '@pitwright/model';
+import { ownNotices, type PlanReport, pieceMass, pieceName, pieceOf, sharedNotices } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
-import { ownNotices, sharedNotices } from '../concerns.ts';
-import { type PlanReport, pieceOf } from '../report.ts';
-import { pieceMass, pieceName } from '../task-words.ts';
 import { type Column, heading, paragraph, row } from './layout.ts';
 import { noticeText } from './notices.ts';
 

@@ -1,6 +1,5 @@
+import { generalNotices, type PlanReport } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
-import { generalNotices } from '../concerns.ts';
-import type { PlanReport } from '../report.ts';
 import { daysText } from './days.ts';
 import { formulasText } from './formulas.ts';
 import { headText } from './head.ts';

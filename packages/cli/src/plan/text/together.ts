@@ -1,7 +1,7 @@
 import type { Alternative, Conflict } from '@pitwright/engine';
 import type { Said } from '@pitwright/model';
+import type { PlanReport } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
-import type { PlanReport } from '../report.ts';
 import { heading, paragraph } from './layout.ts';
 
 /** One other way: what it is, what it buys and what it costs. */

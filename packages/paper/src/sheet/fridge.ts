@@ -1,9 +1,9 @@
 import type { Said } from '@pitwright/model';
 import { capital, type Printer, type PrintSettings, printer, say, writtenQuantity } from '@pitwright/words';
+import { answer } from '../answer.ts';
 import { kitchenNotices } from '../concerns.ts';
 import type { FormulaReport, PlanReport } from '../report.ts';
 import { lettersOf, taskSaid } from '../task-words.ts';
-import { answer } from '../text/head.ts';
 import { fitRows, linesOf } from './fit.ts';
 import { element, escaped, tickBox } from './markup.ts';
 import { PAGE } from './style.ts';

@@ -1,0 +1,14 @@
+export { answer } from './answer.ts';
+export { bandData } from './bands.ts';
+export {
+  generalNotices,
+  kitchenNotices,
+  noticesOf,
+  noticesOfFormula,
+  ownNotices,
+  sharedNotices,
+} from './concerns.ts';
+export { gatherReport } from './gather.ts';
+export { type FormulaLineReport, type FormulaReport, type PlanReport, pieceOf } from './report.ts';
+export { sheetHtml } from './sheet/html.ts';
+export { lettersOf, pieceMass, pieceName, shortTaskSaid, taskSaid } from './task-words.ts';
