@@ -91,10 +91,10 @@ function damaged(text: string, below: (limit: number) => number): string {
   }
 }
 
-test.each([1, 2, 3, 4, 5])('2,000 damages, seed %d', (seed) => {
+test.each([1, 2, 3, 4, 5, 6, 7, 8, 9, 10])('1,000 damages, seed %d', (seed) => {
   const below = chance(seed);
   let accepted = 0;
-  for (let count = 0; count < 2000; count++) {
+  for (let count = 0; count < 1000; count++) {
     let text = SMALL;
     for (let times = 1 + below(3); times > 0; times--) text = damaged(text, below);
     const read = readCookFile(text);
@@ -114,6 +114,6 @@ test.each([1, 2, 3, 4, 5])('2,000 damages, seed %d', (seed) => {
     if (!isSame || printCookFile(again.document) !== print) expect.fail(`half understood:\n${text}`);
   }
   // Both ways out are met, or the damages test nothing.
-  expect(accepted).toBeGreaterThan(50);
-  expect(accepted).toBeLessThan(1500);
+  expect(accepted).toBeGreaterThan(25);
+  expect(accepted).toBeLessThan(750);
 });

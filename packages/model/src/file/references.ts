@@ -53,10 +53,13 @@ export function checkReferences(
   reader: Reader,
 ): void {
   const letters = valuesOf(pieces, 'letter');
+  const names = valuesOf(formulas, 'name');
   reportTwice(letters, 'file.letter-twice', reader);
-  reportTwice(valuesOf(pieces, 'id'), 'file.id-twice', reader);
-  reportTwice(valuesOf(formulas, 'name'), 'file.name-twice', reader);
-  reportTwice(valuesOf(formulas, 'id'), 'file.id-twice', reader);
+  reportTwice(names, 'file.name-twice', reader);
+  const pieceIds = (owner.pieces ?? []).map(({ id, letter }) => ({ id, label: letter }));
+  const formulaIds = (owner.formulas ?? []).map(({ id, name }) => ({ id, label: name }));
+  reportSameId(pieceIds, letters, reader);
+  reportSameId(formulaIds, names, reader);
   const known = [...new Set(letters.map(({ text }) => text))];
   for (const node of [...namedLetters(pieces, 'after'), ...namedLetters(formulas, 'for')]) {
     const text = String(node.value);
@@ -71,6 +74,25 @@ function reportTwice(values: { text: string; node: Node }[], id: string, reader:
   for (const { text, node } of values) {
     if (seen.has(text)) reader.report(node, id, { text });
     seen.add(text);
+  }
+}
+
+/** Also where an id was not written but follows from a letter or a name. */
+function reportSameId(
+  owned: readonly { readonly id?: string; readonly label?: string }[],
+  labels: readonly { text: string; node: Node; item: Node }[],
+  reader: Reader,
+): void {
+  const labelOf = new Map<string, string>();
+  for (const { id, label } of owned) {
+    if (id === undefined || label === undefined) continue;
+    const first = labelOf.get(id);
+    if (first !== undefined && first !== label) {
+      const place = labels.find(({ text }) => text === label);
+      const written = isMap(place?.item) ? (place.item.get('id', true) as Node | undefined) : undefined;
+      reader.report(written ?? place?.node ?? 0, 'file.id-twice', { text: id });
+    }
+    labelOf.set(id, first ?? label);
   }
 }
 

@@ -36,7 +36,7 @@ test('a canonical print reads as the same model and prints byte for byte the sam
       expect(read(print)).toEqual(document);
       expect(printCookFile(read(print))).toBe(print);
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   );
 });
 
@@ -48,6 +48,6 @@ test('however a file is written, its model and its canonical print are the same'
       expect(other).toEqual(document);
       expect(printCookFile(other)).toBe(printCookFile(document));
     }),
-    { numRuns: 150 },
+    { numRuns: 100 },
   );
 });

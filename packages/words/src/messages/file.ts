@@ -172,7 +172,8 @@ const cookFileMessages = {
   'file.table-not-last': (p: { number: number }) =>
     `Stage ${p.number} lasts until the table, so nothing can follow it; end it earlier or make it the last.`,
   'file.letter-twice': (p: { text: string }) => `Two pieces have the letter ${p.text}; give each its own.`,
-  'file.id-twice': (p: { text: string }) => `The id “${p.text}” stands twice; give each its own.`,
+  'file.id-twice': (p: { text: string }) =>
+    `The id “${p.text}” stands twice; give each its own (an id follows from the name where none is written).`,
   'file.name-twice': (p: { text: string }) =>
     `“${p.text}” stands twice here; give each its own name, or an id.`,
   'file.no-such-piece': (p: { key?: string; text: string; nearest?: string; known: string }) =>
