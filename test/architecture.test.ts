@@ -9,7 +9,7 @@ import { describe, expect, test } from 'vitest';
 
 const ROOT = join(import.meta.dirname, '..');
 
-/** What each package may use. The command line starts the server; all else runs from right to left. */
+/** What each package may use. The command line starts the server, and app and command line share the paper. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   model: [],
   engine: ['model'],
@@ -84,7 +84,8 @@ const targetOf = (source: Source, specifier: string): string =>
     .split(sep)
     .join('/');
 
-test('the house was looked at: every package has files, and they import', () => {
+test('the house was looked at: every package has a place and files, and they import', () => {
+  expect(readdirSync(join(ROOT, 'packages')).filter((name) => !(name in PACKAGES))).toEqual([]);
   for (const name of Object.keys(PACKAGES))
     expect(
       sources.some((source) => source.package === name),
