@@ -1,0 +1,42 @@
+/** `npm run measured`: the engine against the measured cooks, written to docs/models/measured.md. */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { measuredCooks } from './measured/cooks.ts';
+import { foreseeHours } from './measured/foresee.ts';
+import { bars, curves, sizesOf, tables } from './measured/report.ts';
+import { type Scored, score, TARGETS } from './measured/score.ts';
+
+const cooks = measuredCooks();
+const byTarget = new Map<string, Scored[]>();
+for (const target of TARGETS) {
+  process.stderr.write(`${target.name} …\n`);
+  byTarget.set(target.name, score(target, cooks, foreseeHours));
+}
+const held = bars(byTarget);
+const limits = readFileSync(new URL('./measured/limits.md', import.meta.url), 'utf8');
+
+const page = `# The measured cooks
+
+Written by \`npm run measured\`. **Evidence kind: calibration.** The parameters of the meat model were fitted on these
+cooks together with common-practice times, so agreement here is no proof; other cooks must decide. The logs are
+practitioners' own (\`validation/cooks.csv\`, a source per row); \`validation/measured/interpretation.ts\` says how each was read.
+${sizesOf(cooks)}.
+
+Error is |foreseen median / told − 1|, its median over cooks. *Hours per kg* and *regression* (ln hours on mass^⅔, mean
+pit, end temperature and foil) are fitted on the other cooks each time. Twins in one pit on one day differ by 2 h on the
+way to 71 °C, so no model can be asked for much better than ±12 % on a finish.
+
+## Bars
+
+${held.map((bar) => `- ${bar.met ? 'met' : '**missed**'}: ${bar.text}`).join('\n')}
+
+## Errors and bands
+
+${tables(byTarget)}
+
+${limits}
+## Curves
+
+${curves(byTarget.get('last reading')!)}
+`;
+writeFileSync(new URL('../docs/models/measured.md', import.meta.url), page);
+process.stdout.write(`${held.map((bar) => `${bar.met ? 'met   ' : 'missed'} ${bar.text}`).join('\n')}\n`);
