@@ -32,7 +32,9 @@ function stagesOf(cook: MeasuredCook, lastH: number): string {
   const { wrap } = cook;
   if (!wrap) return `bare ${lastH} h`;
   if (wrap.hours !== undefined)
-    return wrap.hours >= lastH ? `bare ${lastH} h` : `bare ${wrap.hours} h | ${wrap.kind} ${lastH - wrap.hours} h`;
+    return wrap.hours >= lastH
+      ? `bare ${lastH} h`
+      : `bare ${wrap.hours} h | ${wrap.kind} ${lastH - wrap.hours} h`;
   return `bare until ${wrap.coreC} °C | ${wrap.kind} ${lastH} h`;
 }
 
@@ -46,14 +48,33 @@ const ask = (inputs: Map<string, string>, output: string): number => {
   }
 };
 
-/** Hours until the thermal centre first reaches `reachC`, from what was known before the cook. */
-export function foreseeHours(cook: MeasuredCook, reachC: number): Foreseen {
+function reachHours(cook: MeasuredCook, reachC: number, output: string): number {
   const inputs = inputsOf(cook, LONGEST_H - 1);
   inputs.set('reach', `${reachC} °C`);
+  return ask(inputs, output);
+}
+
+/** A told reading is sure to so much: probes in one piece differ by 2–10 °C, and clocks are read to the nearest half hour. */
+const READING_SD_K = 4;
+const READING_SD_LN_TIME = 0.05;
+const TENTH = 1.2816;
+
+/**
+ * Hours until a told reading of `reachC`, from what was known before the cook: the time of the thermal centre, with
+ * the reading's own error added to the band in quadrature (of ln t).
+ */
+export function foreseeHours(cook: MeasuredCook, reachC: number): Foreseen {
+  const middle = reachHours(cook, reachC, 'reach-time');
+  if (!Number.isFinite(middle))
+    return { low: reachHours(cook, reachC, 'reach-time-low'), middle, high: middle };
+  const sooner = reachHours(cook, reachC - READING_SD_K, 'reach-time');
+  const later = Math.min(reachHours(cook, reachC + READING_SD_K, 'reach-time'), LONGEST_H);
+  const reading = TENTH * Math.hypot(Math.log(later / sooner) / 2, READING_SD_LN_TIME);
+  const widen = (x: number) => Math.hypot(Math.log(x / middle), reading);
   return {
-    low: ask(inputs, 'reach-time-low'),
-    middle: ask(inputs, 'reach-time'),
-    high: ask(inputs, 'reach-time-high'),
+    low: middle / Math.exp(widen(reachHours(cook, reachC, 'reach-time-low'))),
+    middle,
+    high: middle * Math.exp(widen(reachHours(cook, reachC, 'reach-time-high'))),
   };
 }
 

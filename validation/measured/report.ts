@@ -11,7 +11,15 @@ const GROUPS: Readonly<Record<string, readonly string[]>> = {
   brisket: ['brisket-whole', 'brisket-flat', 'brisket-point'],
   'pork shoulder': ['pork-shoulder'],
   poultry: ['turkey-whole', 'turkey-half', 'turkey-breast', 'chicken-half', 'chicken-leg', 'chicken-whole'],
-  others: ['lamb-leg', 'chuck-roast', 'beef-back-ribs', 'beef-short-ribs', 'fresh-ham', 'rib-roast', 'spareribs'],
+  others: [
+    'lamb-leg',
+    'chuck-roast',
+    'beef-back-ribs',
+    'beef-short-ribs',
+    'fresh-ham',
+    'rib-roast',
+    'spareribs',
+  ],
 };
 
 function row(name: string, s: Summary): string {
@@ -48,7 +56,9 @@ ${rows.join('\n')}`;
 
 export function curves(last: readonly Scored[]): string {
   const error = (s: Scored) =>
-    Number.isFinite(s.foreseen.middle) ? Math.abs(Math.log(s.foreseen.middle / s.hours)) : Number.POSITIVE_INFINITY;
+    Number.isFinite(s.foreseen.middle)
+      ? Math.abs(Math.log(s.foreseen.middle / s.hours))
+      : Number.POSITIVE_INFINITY;
   const sorted = [...last].sort((a, b) => error(a) - error(b));
   return `### The five that came out best\n\n${sorted.slice(0, 5).map(curve).join('\n\n')}\n\n### The five that came out worst\n\n${sorted.slice(-5).reverse().map(curve).join('\n\n')}`;
 }
@@ -64,11 +74,26 @@ export function bars(byTarget: ReadonlyMap<string, readonly Scored[]>): Bar[] {
   const to85 = summarise(byTarget.get('to 85 °C')!);
   const covered = last.covered80;
   return [
-    { text: `last reading: median error at most 22 %, measured ${percent(last.medianError)}`, met: last.medianError <= 0.22 },
-    { text: `last reading: mean |ln error| at most 0.28, measured ${last.meanAbsLn.toFixed(3)}`, met: last.meanAbsLn <= 0.28 },
-    { text: `to 85 °C: median error at most 15 %, measured ${percent(to85.medianError)}`, met: to85.medianError <= 0.15 },
-    { text: `no median that never arrives where a cook finished, measured ${last.neverMedians}`, met: last.neverMedians === 0 },
-    { text: `the 80 % band covers 74 to 86 % of the last readings, measured ${percent(covered)}`, met: covered >= 0.74 && covered <= 0.86 },
+    {
+      text: `last reading: median error at most 22 %, measured ${percent(last.medianError)}`,
+      met: last.medianError <= 0.22,
+    },
+    {
+      text: `last reading: mean |ln error| at most 0.28, measured ${last.meanAbsLn.toFixed(3)}`,
+      met: last.meanAbsLn <= 0.28,
+    },
+    {
+      text: `to 85 °C: median error at most 15 %, measured ${percent(to85.medianError)}`,
+      met: to85.medianError <= 0.15,
+    },
+    {
+      text: `no median that never arrives where a cook finished, measured ${last.neverMedians}`,
+      met: last.neverMedians === 0,
+    },
+    {
+      text: `the 80 % band covers 74 to 86 % of the last readings, measured ${percent(covered)}`,
+      met: covered >= 0.74 && covered <= 0.86,
+    },
   ];
 }
 
