@@ -1,10 +1,14 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { sheetStyle } from '../paper/src/sheet/style.ts';
 import { offlineCopy } from './vite-offline.ts';
-import { sheetStyle } from './vite-sheet.ts';
+import { ownStyle } from './vite-sheet.ts';
+
+const page = (name: string): string => fileURLToPath(new URL(name, import.meta.url));
 
 export default defineConfig({
-  plugins: [react(), sheetStyle(), offlineCopy()],
+  plugins: [react(), ownStyle(sheetStyle), offlineCopy()],
   worker: { format: 'es' },
   build: {
     target: 'es2022',
@@ -12,5 +16,6 @@ export default defineConfig({
     // Fonts and pictures stay files: a strict content policy has no room for data: addresses.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    rolldownOptions: { input: { index: page('index.html'), print: page('print.html') } },
   },
 });

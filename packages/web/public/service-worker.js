@@ -32,7 +32,9 @@ self.addEventListener('fetch', (event) => {
   const url = new URL(request.url);
   if (request.method !== 'GET' || url.origin !== self.location.origin || url.pathname.startsWith('/api/'))
     return;
-  const address = request.mode === 'navigate' ? '/' : url.pathname;
+  // The app's own addresses are no files: they all open its one page.
+  const isPage = request.mode === 'navigate' && !FILES.includes(url.pathname);
+  const address = isPage ? '/' : url.pathname;
   event.respondWith(
     caches
       .open(SHELF)

@@ -1,21 +1,23 @@
-import { createEntry } from '@pitwright/model';
+import { foundingEntry } from '@pitwright/model';
 import type { Journal } from '@pitwright/store';
 import type { PrintSettings } from '@pitwright/words';
-import regatta from '../../../examples/regatta-dinner.pitwright.yaml?raw';
-import twoRacks from '../../../examples/two-racks.pitwright.yaml?raw';
 import { readFile } from './file-door.ts';
 
-/** Puts the demo on an empty shelf. It is marked as demo in the file itself. */
+const EXAMPLES = import.meta.glob<string>('../../../examples/*.pitwright.yaml', {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+});
+/** As the server lays it down: the same entries, so that browser and server hold each demo once. */
+const LAID_DOWN_AT = '2027-09-01T00:00:00.000Z';
+
+/** Puts the demo on an empty shelf. It is marked as demo in the files themselves. */
 export async function shelveDemo(journal: Journal, settings: PrintSettings): Promise<void> {
-  const entries = [regatta, twoRacks].flatMap((content) => {
+  const entries = Object.values(EXAMPLES).flatMap((content) => {
     const reading = readFile(content, settings);
-    if (!reading.ok || reading.document.kind !== 'cook')
-      throw new Error('the demo does not read as a cook file');
+    if (!reading.ok || reading.document.kind !== 'cook' || !reading.document.cook.isDemo) return [];
     const { cook } = reading.document;
-    return [
-      createEntry({ kind: 'cook', id: cook.id }, cook),
-      createEntry({ kind: 'pit', id: `${cook.id}-pit` }, { ...cook.pit, id: `${cook.id}-pit` }),
-    ];
+    return [foundingEntry({ kind: 'cook', id: cook.id }, cook, LAID_DOWN_AT)];
   });
-  await journal.write(...entries);
+  await journal.store.receive(entries);
 }

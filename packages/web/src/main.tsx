@@ -1,3 +1,4 @@
+import { httpPeer, startSync } from '@pitwright/store';
 import { METRIC } from '@pitwright/words';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
@@ -20,6 +21,8 @@ try {
   // An empty shelf gets the demo; the page does not wait for it.
   if (journal.history.entries.size === 0)
     void import('./first-run.ts').then(({ shelveDemo }) => shelveDemo(journal, METRIC));
+  // Without a server it all goes on here; with one, other hands see the same.
+  startSync(journal.store, httpPeer(location.origin));
   root.render(
     <StrictMode>
       <App journal={journal} />

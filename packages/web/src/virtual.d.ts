@@ -1,1 +1,2 @@
 declare module 'virtual:sheet.css';
+declare module 'virtual:paper.css';

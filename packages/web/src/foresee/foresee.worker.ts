@@ -7,10 +7,9 @@ import {
   type PieceInside,
   PREVIEW_MEMBERS,
   pieceInside,
-  planCook,
-  standingNotices,
 } from '@pitwright/engine';
 import type { Cook, Piece } from '@pitwright/model';
+import { gatherReport } from '@pitwright/paper';
 import type { Answer, Ask, Inside } from './messages.ts';
 
 /** One seed for all forecasts of the app: only what was changed is seen to change. */
@@ -108,9 +107,7 @@ function answer(ask: Ask): Answer {
     if (ask.kind === 'foresee') {
       const { cook, members } = ask;
       const foreseen = forecast(cook, members);
-      const plan = planCook(cook, foreseen);
-      const notices = standingNotices(cook);
-      return { kind: 'foresight', job, foresight: { cook, members, forecast: foreseen, plan, notices } };
+      return { kind: 'foresight', job, foresight: { ...gatherReport(cook, foreseen), members } };
     }
     return { kind: 'inside', job, inside: inside(ask.cook, ask.pieceId) };
   } catch (error) {

@@ -1,15 +1,10 @@
 import type { DepthTimeField, HeatLedger } from '@pitwright/draw';
-import type { CookForecast, CookPlan, Notice } from '@pitwright/engine';
 import type { Cook, Said } from '@pitwright/model';
+import type { PlanReport } from '@pitwright/paper';
 
-/** What a cook will do and when its work is done, from so many members. */
-export interface Foresight {
-  readonly cook: Cook;
+/** What a cook will do, when its work is done and what stands beside it, from so many members. */
+export interface Foresight extends PlanReport {
   readonly members: number;
-  readonly forecast: CookForecast;
-  readonly plan: CookPlan;
-  /** Cautions that stand beside any plan of this cook. */
-  readonly notices: readonly Notice[];
 }
 
 /** The inside of the member whose finish is nearest the median; times are seconds from its own meat-on. */

@@ -1,6 +1,6 @@
 import { type Cook, changesBetween, setEntry } from '@pitwright/model';
 import { useEffect, useMemo, useState } from 'react';
-import { useLocation, useParams } from 'wouter';
+import { useParams } from 'wouter';
 import { useForesight } from '../../foresee/use-foresight.ts';
 import { followSun } from '../../light/light.ts';
 import { Key } from '../../parts/key.tsx';
@@ -35,7 +35,6 @@ export default function CookPlace() {
 function CookSheet(props: { cook: Cook }) {
   const { text } = useWords();
   const keeper = useKeeper();
-  const [, go] = useLocation();
   const { cook } = props;
   /** The cook as the hand holds it, not written down yet. */
   const [draft, setDraft] = useState<Cook>();
@@ -109,7 +108,9 @@ function CookSheet(props: { cook: Cook }) {
                 {text(isCloseUp ? 'web.cook.whole' : 'web.cook.close-up')}
               </Key>
               <UndoKeys subject={subject} />
-              <Key onClick={() => go(`/cook/${cook.id}/print`)}>{text('web.cook.print')}</Key>
+              <a className="key" href={`/print.html?cook=${encodeURIComponent(cook.id)}`}>
+                {text('web.cook.print')}
+              </a>
             </div>
             {opened ? (
               <OpenedPiece
@@ -121,7 +122,7 @@ function CookSheet(props: { cook: Cook }) {
                 onKeep={keep}
               />
             ) : null}
-            <TwoDays cook={shown} plan={foresight.plan} />
+            <TwoDays report={foresight} />
             <Notes foresight={foresight} />
           </>
         ) : null}

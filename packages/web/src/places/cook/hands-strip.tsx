@@ -3,7 +3,6 @@ import type { CookPlan } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { useWords } from '../../words.tsx';
 import { secondsOf } from './band-data.ts';
-import { tasksById } from './task-said.ts';
 
 const ROW = 17;
 const MOST_ROWS = 7;
@@ -51,7 +50,7 @@ export function HandsStrip(props: { cook: Cook; plan: CookPlan; axis: Axis; widt
   const { text } = useWords();
   const { cook, plan, axis, width } = props;
   if (width < NARROW_PX) return null;
-  const tasks = tasksById(plan);
+  const tasks = new Map(plan.tasks.map((task) => [task.id, task]));
   const jobs = plan.placed
     .filter((placed) => placed.handIds.length > 0)
     .flatMap((placed) => {

@@ -1,16 +1,16 @@
-import type { CookPlan } from '@pitwright/engine';
-import type { Cook } from '@pitwright/model';
+import type { PlacedTask, Task } from '@pitwright/engine';
+import { type PlanReport, taskSaid } from '@pitwright/paper';
 import { capital } from '@pitwright/words';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
-import { taskSaid, tasksById } from './task-said.ts';
 
 /** The two days as one ordered list, each line with its hour and the time since the first meat went on. */
-export function TwoDays(props: { cook: Cook; plan: CookPlan }) {
+export function TwoDays(props: { report: PlanReport }) {
   const { text, print } = useWords();
-  const { cook, plan } = props;
-  const tasks = tasksById(plan);
-  const days: { key: string; name: string; lines: CookPlan['placed'][number][] }[] = [];
+  const { report } = props;
+  const { cook, plan } = report;
+  const tasks = new Map(plan.tasks.map((task): [string, Task] => [task.id, task]));
+  const days: { key: string; name: string; lines: PlacedTask[] }[] = [];
   for (const placed of plan.placed) {
     const key = print.dayKey(placed.startAt);
     const day = days.at(-1);
@@ -37,7 +37,7 @@ export function TwoDays(props: { cook: Cook; plan: CookPlan }) {
                   <b>{print.clock(placed.startAt)}</b>
                   <span className="small quiet">{since}</span>
                   <span>
-                    {saidWords(taskSaid(cook, task, print), print)}
+                    {saidWords(taskSaid(task, report, print), print)}
                     {task.sign ? <span className="sign">{capital(saidWords(task.sign, print))}</span> : null}
                     {several ? (
                       <span className="quiet">
