@@ -36,6 +36,11 @@ const WARM_UP_DROP_K = 55;
 const SOFTENS_FROM_C = 52;
 /** Rest and hold are slow: longer steps. */
 const STILL_STEP_SHARE = 3;
+/** Landed on an event: miss over 1 + its level; a bark is measured in metres. */
+const CLOSE = 1e-7;
+const CLOSE_BARK = 1e-4;
+/** A stage that ends at a core temperature has landed within this [K]. */
+const LANDED_K = 1e-4;
 /** A stage that ends at a dose has landed within this share of it. */
 const LANDED = 1 - 1e-5;
 /** The centre has left `raw`. */
@@ -263,22 +268,27 @@ export class PieceRunner {
     before: number,
     after: number,
   ): number {
-    let shortS = 0;
-    let low = before;
+    // Illinois secant between the ends of the step, on the miss; a miss this small moves no result.
+    let lowS = 0;
     let highS = stepS;
-    let high = after;
+    let low = before - target;
+    let high = after - target;
+    const close = CLOSE * (1 + Math.abs(target)) * (trigger.by === 'bark' ? CLOSE_BARK : 1);
     let triedS = stepS;
-    for (let round = 0; round < 3; round++) {
-      triedS = high === low ? highS : shortS + ((highS - shortS) * (target - low)) / (high - low);
+    for (let round = 0; round < 12; round++) {
+      triedS = high === low ? highS : lowS - (low * (highS - lowS)) / (high - low);
       copy(this.#before, this.solver.state);
       this.#step(air, cover, timeS, triedS, stretch);
-      const value = this.#measure(trigger);
-      if (value < target === before < target) {
-        shortS = triedS;
-        low = value;
+      const miss = this.#measure(trigger) - target;
+      if (Math.abs(miss) < close) break;
+      if (miss < 0 === low < 0) {
+        lowS = triedS;
+        low = miss;
+        high *= 0.5;
       } else {
         highS = triedS;
-        high = value;
+        high = miss;
+        low *= 0.5;
       }
     }
     return triedS;
@@ -311,7 +321,7 @@ export class PieceRunner {
     const fromS = (timeS - stepS) * options.stretch;
     const spanS = stepS * options.stretch;
     if (core > coreBefore) {
-      if (options.reachC !== undefined && outcome.reachS === Infinity && core >= options.reachC)
+      if (options.reachC !== undefined && outcome.reachS === Infinity && core >= options.reachC - LANDED_K)
         outcome.reachS = passedS(options.reachC, coreBefore, core, fromS, spanS);
       if (outcome.at65S === Infinity && core >= 65)
         outcome.at65S = passedS(65, coreBefore, core, fromS, spanS);
