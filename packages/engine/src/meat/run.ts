@@ -319,22 +319,20 @@ export class PieceRunner {
   ): void {
     const core = this.solver.coreC;
     const fromS = (timeS - stepS) * options.stretch;
-    const spanS = stepS * options.stretch;
+    const toS = timeS * options.stretch;
     if (core > coreBefore) {
       if (options.reachC !== undefined && outcome.reachS === Infinity && core >= options.reachC - LANDED_K)
-        outcome.reachS = passedS(options.reachC, coreBefore, core, fromS, spanS);
-      if (outcome.at65S === Infinity && core >= 65)
-        outcome.at65S = passedS(65, coreBefore, core, fromS, spanS);
-      if (outcome.at75S === Infinity && core >= 75)
-        outcome.at75S = passedS(75, coreBefore, core, fromS, spanS);
+        outcome.reachS = passedS(options.reachC, coreBefore, core, fromS, toS);
+      if (outcome.at65S === Infinity && core >= 65) outcome.at65S = passedS(65, coreBefore, core, fromS, toS);
+      if (outcome.at75S === Infinity && core >= 75) outcome.at75S = passedS(75, coreBefore, core, fromS, toS);
       if (outcome.wordS[0] === Infinity && core >= FIRM_FROM_C)
-        outcome.wordS[0] = passedS(FIRM_FROM_C, coreBefore, core, fromS, spanS);
+        outcome.wordS[0] = passedS(FIRM_FROM_C, coreBefore, core, fromS, toS);
     }
     const dose = this.solver.coreDoseH;
     for (let w = 0; w < 4; w++) {
       const needed = options.wordDoses[w]!;
       if (dose >= needed * LANDED && outcome.wordS[w + 1] === Infinity)
-        outcome.wordS[w + 1] = passedS(needed, doseBefore, dose, fromS, spanS);
+        outcome.wordS[w + 1] = passedS(needed, doseBefore, dose, fromS, toS);
     }
   }
 
@@ -374,9 +372,13 @@ function targetOf(trigger: MeasuredTrigger): number {
   }
 }
 
-/** When a rising figure passed a level inside a step, straight between; 0 where it began above. */
-const passedS = (level: number, before: number, after: number, fromS: number, spanS: number): number =>
-  before >= level ? Math.max(fromS, 0) : fromS + spanS * Math.min(1, (level - before) / (after - before));
+/** When a rising figure passed a level inside a step, straight between; the step's begin where it began above. */
+function passedS(level: number, before: number, after: number, fromS: number, toS: number): number {
+  if (before >= level) return fromS;
+  const share = (level - before) / (after - before);
+  // Landed a rounding short of the level: passed at the end, to the bit.
+  return share >= 1 ? toS : fromS + share * (toS - fromS);
+}
 
 /** Straight between points, constant outside. */
 function alongCurve(curve: NonNullable<AirPlan['curve']>, atS: number): number {

@@ -60,6 +60,20 @@ export const AT = {
   cells: 16,
 } as const;
 
+// An imported name is looked up at every use where modules are not bundled; the loop reads its own.
+const WATER_CONDUCTANCE = COLUMN.waterConductance;
+const WATER_VOLUME = COLUMN.waterVolume;
+const SOLIDS_CONDUCTANCE = COLUMN.solidsConductance;
+const SOLIDS_VOLUME = COLUMN.solidsVolume;
+const RELEASE_RATE = COLUMN.releaseRate;
+const DOSE_RATE = COLUMN.doseRate;
+const PER_ROW = COLUMNS;
+const LAST_ROW = TABLE_LAST_ROW;
+const LOWEST_C = TABLE_LOWEST_C;
+const ROW_K = TABLE_STEP_K;
+const holdingShare = logistic;
+const power08 = temperaturePower08;
+
 const SPECIFIC_HEAT_WATER = 4186;
 const SPECIFIC_HEAT_PROTEIN = 2010;
 const SPECIFIC_HEAT_FAT = 1990;
@@ -163,7 +177,7 @@ export class PieceSolver {
     this.#rawMassKgM2 = (piece.densityKgM3 * length) / piece.dimensionality;
     this.#solidsCapacity = SPECIFIC_HEAT_PROTEIN + (SPECIFIC_HEAT_FAT * (fat + ash)) / protein;
     this.#rawMoisture = water / protein;
-    this.#holdingStart = logistic((piece.startC - piece.releaseMidC) / piece.releaseWidthK);
+    this.#holdingStart = holdingShare((piece.startC - piece.releaseMidC) / piece.releaseWidthK);
     const state = this.state;
     state.fill(0);
     state[AT.film] = piece.filmStartKgM2;
@@ -349,28 +363,25 @@ export class PieceSolver {
     // Coefficients and inward elimination in one sweep, centre to front.
     for (let i = 0; i <= k; i++) {
       const temperatureC = state[T + i]!;
-      let place = (temperatureC - TABLE_LOWEST_C) / TABLE_STEP_K;
-      place = place > 0 ? Math.min(place, TABLE_LAST_ROW) : 0;
+      let place = (temperatureC - LOWEST_C) / ROW_K;
+      place = place > 0 ? Math.min(place, LAST_ROW) : 0;
       const row = place | 0;
       const share = place - row;
-      const low = row * COLUMNS;
-      const high = low + COLUMNS;
+      const low = row * PER_ROW;
+      const high = low + PER_ROW;
       const waterConductance =
-        table[low + COLUMN.waterConductance]! +
-        share * (table[high + COLUMN.waterConductance]! - table[low + COLUMN.waterConductance]!);
+        table[low + WATER_CONDUCTANCE]! +
+        share * (table[high + WATER_CONDUCTANCE]! - table[low + WATER_CONDUCTANCE]!);
       const waterVolume =
-        table[low + COLUMN.waterVolume]! +
-        share * (table[high + COLUMN.waterVolume]! - table[low + COLUMN.waterVolume]!);
+        table[low + WATER_VOLUME]! + share * (table[high + WATER_VOLUME]! - table[low + WATER_VOLUME]!);
       const solidsConductance =
-        table[low + COLUMN.solidsConductance]! +
-        share * (table[high + COLUMN.solidsConductance]! - table[low + COLUMN.solidsConductance]!);
+        table[low + SOLIDS_CONDUCTANCE]! +
+        share * (table[high + SOLIDS_CONDUCTANCE]! - table[low + SOLIDS_CONDUCTANCE]!);
       const solidsVolume =
-        table[low + COLUMN.solidsVolume]! +
-        share * (table[high + COLUMN.solidsVolume]! - table[low + COLUMN.solidsVolume]!);
+        table[low + SOLIDS_VOLUME]! + share * (table[high + SOLIDS_VOLUME]! - table[low + SOLIDS_VOLUME]!);
       if (i <= lastDosed)
         this.#previousDoseRate[i] =
-          table[low + COLUMN.doseRate]! +
-          share * (table[high + COLUMN.doseRate]! - table[low + COLUMN.doseRate]!);
+          table[low + DOSE_RATE]! + share * (table[high + DOSE_RATE]! - table[low + DOSE_RATE]!);
       const moisture = state[M + i]!;
       conductivity[i] =
         (CONDUCTION_SHARE * (moisture * waterConductance + solidsConductance)) /
@@ -486,7 +497,7 @@ export class PieceSolver {
         drive.at(frontC);
         if (drive.value > 0) {
           const frontK = frontC + 273.15;
-          const barkTerm = throughBark / temperaturePower08(frontK);
+          const barkTerm = throughBark / power08(frontK);
           const resistance = perMass + paper * frontK + barkTerm;
           const flow = (share * drive.value) / resistance;
           const dResistance = paper - (0.8 * barkTerm) / frontK;
@@ -642,25 +653,24 @@ export class PieceSolver {
     const middle = k >> 1;
     for (let i = 0; i <= k; i++) {
       const temperatureC = state[this.temperatureAt + i]!;
-      let place = (temperatureC - TABLE_LOWEST_C) / TABLE_STEP_K;
-      place = place > 0 ? Math.min(place, TABLE_LAST_ROW) : 0;
+      let place = (temperatureC - LOWEST_C) / ROW_K;
+      place = place > 0 ? Math.min(place, LAST_ROW) : 0;
       const row = place | 0;
       const share = place - row;
-      const low = row * COLUMNS;
+      const low = row * PER_ROW;
       const rate =
-        table[low + COLUMN.releaseRate]! +
-        share * (table[low + COLUMNS + COLUMN.releaseRate]! - table[low + COLUMN.releaseRate]!);
+        table[low + RELEASE_RATE]! +
+        share * (table[low + PER_ROW + RELEASE_RATE]! - table[low + RELEASE_RATE]!);
       if (i <= lastDosed) {
         const doseRate =
-          table[low + COLUMN.doseRate]! +
-          share * (table[low + COLUMNS + COLUMN.doseRate]! - table[low + COLUMN.doseRate]!);
+          table[low + DOSE_RATE]! + share * (table[low + PER_ROW + DOSE_RATE]! - table[low + DOSE_RATE]!);
         state[this.doseAt + i] =
           state[this.doseAt + i]! + 0.5 * stepS * (this.#previousDoseRate[i]! + doseRate);
       }
       if (i === middle)
         state[AT.solidFatShare] = state[AT.solidFatShare]! / (1 + RENDERING_80_PER_S * stepS * rate);
       const equilibrium =
-        this.#rawMoisture - span * (logistic((temperatureC - piece.releaseMidC) * perWidth) - held0);
+        this.#rawMoisture - span * (holdingShare((temperatureC - piece.releaseMidC) * perWidth) - held0);
       const moisture = state[this.moistureAt + i]!;
       const excess = moisture - equilibrium;
       if (!(excess > 0)) continue;

@@ -5,6 +5,9 @@
 import { saturationPressurePa, saturationSlopePaPerK, saturationTemperatureC } from '../air/saturation.ts';
 import { log } from '../numeric/elementary.ts';
 
+/** An imported name is looked up at every use where modules are not bundled; the loop reads its own. */
+const ln = log;
+
 const LOWEST_C = -20;
 const HIGHEST_C = 130;
 const STEP_K = 0.5;
@@ -70,7 +73,7 @@ export class EvaporationDrive {
     const dp = (this.#waterActivity * (m0 + t * (2 * c2 + t * 3 * c3))) / STEP_K;
     const dry = this.#pressurePa - p;
     const mixed = this.#pressurePa - 0.378 * p;
-    this.value = this.#ambient + log(mixed / dry);
+    this.value = this.#ambient + ln(mixed / dry);
     this.slope = dp * (1 / dry - 0.378 / mixed);
   }
 }
