@@ -273,6 +273,13 @@ describe('by name', () => {
     );
   });
 
+  it('counts 54.444 °C as the cutoff of 130 °F, 54.4 °C as below it', () => {
+    const at = (celsius: number) =>
+      answer('log-reduction', `organism=salmonella; temperature=${celsius} °C; time=112 min`).value;
+    expect(at(54.444)).toBeCloseTo(6.5116, 3);
+    expect(at(54.4)).toBe(0);
+  });
+
   it('takes the explicit parameter in place of the organism’s', () => {
     const plain = answer('log-reduction', 'organism=salmonella; temperature=60 °C; time=10 min').value;
     const told = answer(

@@ -28,6 +28,7 @@ import {
 import { cookMinimum, PRODUCTS, type Product } from '../rules/cookMinimum.ts';
 import { HOLD_TABLES, holdTable } from '../rules/holdTables.ts';
 import { OVENS, type Oven, roastOvenC } from '../rules/roastOven.ts';
+import { hundredthsF } from '../ruleTemperature.ts';
 
 const room = 'safety';
 const page = 'safety.md';
@@ -118,13 +119,21 @@ const roastOven: CalcSpec = {
   },
 };
 
-/** A temperature written as text, or the word none. Rules are met at a hundredth of a degree: half of it is let off. */
-function limitC(inputs: CalcInputs, name: string, letOffK: number): number | undefined {
+/** A temperature written as text, or the word none. */
+function limitC(inputs: CalcInputs, name: string): number | undefined {
   const text = textOf(inputs, name);
-  return text === 'none' ? undefined : quantityIn(name, text, 'temperature') - letOffK;
+  return text === 'none' ? undefined : quantityIn(name, text, 'temperature');
 }
 
-const HALF_HUNDREDTH_F_K = 0.005 / 1.8;
+/** Points that are the cutoff to a hundredth of a degree Fahrenheit are at it, as in every rule. */
+function metCutoff(curve: Curve, cutoffC: number | undefined): Curve {
+  if (cutoffC === undefined) return curve;
+  const at = hundredthsF(cutoffC);
+  return {
+    timesS: curve.timesS,
+    temperaturesC: curve.temperaturesC.map((c) => (c < cutoffC && hundredthsF(c) === at ? cutoffC : c)),
+  };
+}
 
 /** A curve, or one temperature held for a time. @throws CalcProblem unless exactly one of the two is given */
 export function curveOrHold(inputs: CalcInputs): Curve {
@@ -182,8 +191,8 @@ const logReductionCalc: CalcSpec = {
   page,
   evaluate(inputs) {
     const counting: Counting = {
-      cutoffC: limitC(inputs, 'cutoff', HALF_HUNDREDTH_F_K),
-      capC: limitC(inputs, 'cap', 0),
+      cutoffC: limitC(inputs, 'cutoff'),
+      capC: limitC(inputs, 'cap'),
     };
     if (inputs['d-value'] !== undefined) {
       without(
@@ -193,7 +202,9 @@ const logReductionCalc: CalcSpec = {
       );
       return { reduction: numberOf(inputs, 'time') / positive('d-value', maybeNumber(inputs, 'd-value')) };
     }
-    return { reduction: logReduction(kineticsOf(inputs), curveOrHold(inputs), counting) };
+    return {
+      reduction: logReduction(kineticsOf(inputs), metCutoff(curveOrHold(inputs), counting.cutoffC), counting),
+    };
   },
 };
 
