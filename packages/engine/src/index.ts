@@ -34,6 +34,14 @@ export {
   TIMED_WORDS,
 } from './forecast/types.ts';
 export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
+export {
+  comeUpNotices,
+  coolingNotices,
+  keptWarmNotices,
+  leftoverNotices,
+  pitNotices,
+  servingNotices,
+} from './safety/eventNotices.ts';
 export type { Concern, Notice } from './safety/notice.ts';
 export { standingNotices } from './safety/standingNotices.ts';
 export { highsSolver, type LoadedHighs } from './schedule/highs.ts';

@@ -81,4 +81,28 @@ export const safetyMessages = messages({
     `Out of heat and cold for more than ${during(p.limit, print)} in all is thrown away, leftovers too.`,
   'safety.leftovers': (p: { cold: Quantity; keep: Quantity; reheat: Quantity }, print) =>
     `Leftovers sliced and shallow, at ${at(p.cold, print)} or below, ${during(p.keep, print)} at most, reheated to ${at(p.reheat, print)}.`,
+
+  'safety.under-min': (p: { reading: Quantity; minimum: Quantity }, print) =>
+    `Not done: ${at(p.reading, print)} against ${at(p.minimum, print)}. Keep cooking; resting does not make up for it.`,
+  'safety.time-temp': (p: { reading: Quantity; minimum: Quantity; time: Quantity }, print) =>
+    `${during(p.time, print)} at ${at(p.reading, print)} meets the plants’ table if the surface stayed moist. The home advice is still ${at(p.minimum, print)}.`,
+  'safety.low-dry': (p: { reading: Quantity }, print) =>
+    `At ${at(p.reading, print)} dry air can leave tougher germs on the surface: finish hotter or add moisture.`,
+  'safety.come-up': (p: { time: Quantity; limit: Quantity }, print) =>
+    `It has warmed for ${during(p.time, print)}, more than ${during(p.limit, print)}. Some germs leave a poison that heat cannot remove: throw it away.`,
+  'safety.come-up-probe': (p: { time: Quantity; limit: Quantity }, print) =>
+    `It has warmed for ${during(p.time, print)}, more than ${during(p.limit, print)}, with a probe pushed in raw: do not eat what lies along its track.`,
+  'safety.come-up-outside-hot': (p: { time: Quantity; surface: Quantity }, print) =>
+    `The middle took ${during(p.time, print)}; the outside was hot after ${during(p.surface, print)}, which is usual for an uncut piece.`,
+  'safety.pit-dead': (p: { pit: Quantity; oven: Quantity }, print) =>
+    `${at(p.pit, print)} for over an hour is too low a fire: finish it in an oven at ${at(p.oven, print)} now, or stop.`,
+  'safety.out-too-long': (p: { limit: Quantity }, print) =>
+    `Out of heat and cold for more than ${during(p.limit, print)}: throw it away.`,
+  'safety.slow-cool': (p: { left: Quantity }, print) =>
+    `It cools too slowly, ${during(p.left, print)} left: cut it, spread it, put it on ice.`,
+  'safety.cooled-too-slowly': () => 'It missed its cooling time: throw it away.',
+  'safety.spore-model': (p: { fold: number }, print) =>
+    `A model alone says so: spore germs may have multiplied ${print.number(p.fold)}-fold.`,
+  'safety.leftover-age': (p: { keep: Quantity }, print) =>
+    `Too old or too warm for leftovers: they keep ${during(p.keep, print)} in the cold at most.`,
 });
