@@ -33,9 +33,10 @@ export function answer(report: PlanReport, print: Printer): Said[] {
     });
   }
   if (plan.chanceAllOnTime < plan.chanceAsked) {
-    const hasWays = plan.wouldReach.length > 0;
+    const isReached = plan.wouldReach.some((way) => (way.chanceAllOnTime ?? 0) >= plan.chanceAsked);
+    const isNearer = plan.wouldReach.length > 0;
     said.push({
-      id: hasWays ? 'plan.chance-short-ways' : 'plan.chance-short',
+      id: isReached ? 'plan.chance-short-ways' : isNearer ? 'plan.chance-short-nearer' : 'plan.chance-short',
       params: { share: plan.chanceAllOnTime, asked: plan.chanceAsked, members: plan.members },
     });
   }

@@ -1,4 +1,12 @@
-import { type CookForecast, planCook, standingNotices } from '@pitwright/engine';
+import {
+  type CookForecast,
+  forecastCook,
+  PREVIEW_MEMBERS,
+  planCook,
+  type SolveLp,
+  standingNotices,
+  withAlternatives,
+} from '@pitwright/engine';
 import { type SauceOutcome, sauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
 import type { Cook, Formula, Range, Said } from '@pitwright/model';
 import type { FormulaReport, PlanReport } from './report.ts';
@@ -46,9 +54,14 @@ function formulaReport(formula: Formula, cook: Cook): FormulaReport {
 const simmersOf = (formulas: readonly FormulaReport[]): Record<string, Range> =>
   Object.fromEntries(formulas.flatMap(({ formula, simmerS }) => (simmerS ? [[formula.id, simmerS]] : [])));
 
-/** Everything that the plan of a cook prints, from its forecast. */
-export function gatherReport(cook: Cook, forecast: CookForecast): PlanReport {
+/** Everything that the plan of a cook prints, from its forecast; other ways are foreseen with a preview's members. */
+export function gatherReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
   const formulas = cook.formulas.map((formula) => formulaReport(formula, cook));
-  const plan = planCook(cook, forecast, { simmers: simmersOf(formulas) });
+  const planned = planCook(cook, forecast, { simmers: simmersOf(formulas), ...(solveLp && { solveLp }) });
+  const members = Math.min(PREVIEW_MEMBERS, forecast.members);
+  const plan = withAlternatives(planned, cook, forecast, {
+    members,
+    foresee: (other, pieceIds) => forecastCook(other, { members, seed: forecast.seed, pieceIds }),
+  });
   return { cook, forecast, plan, formulas, notices: standingNotices(cook) };
 }

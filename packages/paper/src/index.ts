@@ -11,4 +11,4 @@ export {
 export { gatherReport } from './gather.ts';
 export { type FormulaLineReport, type FormulaReport, type PlanReport, pieceOf } from './report.ts';
 export { sheetHtml } from './sheet/html.ts';
-export { lettersOf, pieceMass, pieceName, shortTaskSaid, taskSaid } from './task-words.ts';
+export { lettersOf, pieceMass, pieceName, shortTaskSaid, signOf, taskSaid } from './task-words.ts';

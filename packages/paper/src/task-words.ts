@@ -16,9 +16,13 @@ export function pieceMass(piece: Piece, print: Printer): string | undefined {
   return piece.count > 1 ? `${piece.count} × ${mass}` : mass;
 }
 
-/** `the glaze`: a formula's name as it stands in a sentence. */
-const formulaName = (formula: Formula): string =>
-  `the ${formula.name.charAt(0).toLowerCase()}${formula.name.slice(1)}`;
+/** `the sauce` where the cook has one of its kind, else its name as it stands in a sentence. */
+function formulaName(formula: Formula, cook: Cook): string {
+  const isOnly = cook.formulas.filter((one) => one.kind === formula.kind).length === 1;
+  return isOnly
+    ? `the ${formula.kind}`
+    : `the ${formula.name.charAt(0).toLowerCase()}${formula.name.slice(1)}`;
+}
 
 /** The stage that a task of a piece belongs to: the second part of `piece/stage/kind`. */
 const stageOf = (task: Task, piece: Piece | undefined): Stage | undefined => {
@@ -64,7 +68,7 @@ function ownParams(task: Task, report: PlanReport, print: Printer): Params {
       const before = piece?.stages[piece.stages.findIndex((stage) => stage.kind === 'glazed') - 1];
       const opens = (before?.kind === 'foil' || before?.kind === 'paper') && !(task.round && task.round > 1);
       return {
-        ...(sauce && { formula: formulaName(sauce) }),
+        ...(sauce && { formula: formulaName(sauce, cook) }),
         ...(task.round && { round: task.round }),
         ...(opens && { opens: 'yes' }),
       };
@@ -94,11 +98,14 @@ export function taskSaid(task: Task, report: PlanReport, print: Printer): Said {
     id: `task.${task.kind}`,
     params: {
       pieces: lettersOf(task, report),
-      ...(formula && { formula: formulaName(formula) }),
+      ...(formula && { formula: formulaName(formula, cook) }),
       ...ownParams(task, report, print),
     },
   };
 }
+
+/** What tells that it is time for a job; a test is its own sign. */
+export const signOf = (task: Task): Said | undefined => (task.kind === 'test-bite' ? undefined : task.sign);
 
 /** The same for the sheet by the pit, where a short form exists. */
 export function shortTaskSaid(task: Task, report: PlanReport, print: Printer): Said {

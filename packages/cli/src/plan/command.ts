@@ -1,7 +1,9 @@
 import { readFile, writeFile } from 'node:fs/promises';
+import { highsSolver } from '@pitwright/engine';
 import { type Cook, readCookFile, type Said } from '@pitwright/model';
 import { gatherReport, type PlanReport, sheetHtml } from '@pitwright/paper';
 import { METRIC, printer, say } from '@pitwright/words';
+import loadHighs from 'highs';
 import { forecastWithProgress } from './forecast.ts';
 import { planJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
@@ -65,5 +67,6 @@ export async function runPlan(words: readonly string[], streams: Streams): Promi
     return 2;
   }
   const forecast = await forecastWithProgress(reading.cook, options, (line) => streams.err(`${line}\n`));
-  return present(gatherReport(reading.cook, forecast), options, streams);
+  const solveLp = highsSolver(await loadHighs());
+  return present(gatherReport(reading.cook, forecast, solveLp), options, streams);
 }

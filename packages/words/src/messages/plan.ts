@@ -38,7 +38,9 @@ export const planMessages = messages({
   'plan.chance-short': (p: { share: number; asked: number; members: number }, print) =>
     `You asked for ${print.chance(p.asked, p.members)}; nothing on this pit gets there as the file stands.`,
   'plan.chance-short-ways': (p: { asked: number; members: number }, print) =>
-    `You asked for ${print.chance(p.asked, p.members)}; what would reach it stands under "What would".`,
+    `You asked for ${print.chance(p.asked, p.members)}; what would reach it stands under "What would help".`,
+  'plan.chance-short-nearer': (p: { asked: number; members: number }, print) =>
+    `You asked for ${print.chance(p.asked, p.members)}; what comes nearer stands under "What would help".`,
   'plan.tightest': (p: { letter: string; name: string; share: number; members: number }, print) =>
     `Tightest is ${p.letter} (${p.name}): ${print.chance(p.share, p.members)} alone.`,
   'plan.first-job': (p: { at: string; job: string }, print) =>
@@ -66,7 +68,7 @@ export const planMessages = messages({
   'plan.not-used': () => 'Asked and not used yet:',
 
   'plan.section.fit': () => 'What does not fit',
-  'plan.section.reach': () => 'What would',
+  'plan.section.reach': () => 'What would help',
   'plan.section.pieces': () => 'The pieces',
   'plan.section.together': () => 'Brought together',
   'plan.section.night': () => 'Other ways, and what they cost',
@@ -133,7 +135,7 @@ export const planMessages = messages({
     `first meat on ${print.shortWeekday(p.at)} ${print.clock(p.at)}`,
   'plan.alternative.walks': (p: { walks: number }) => `${p.walks} walks`,
   'plan.alternative.night': (p: { night: number }, print) =>
-    p.night > 0 ? `${print.durationS(p.night)} out of the night` : 'the whole night asleep',
+    p.night > 0 ? `${print.durationS(p.night)} awake in the night` : 'the whole night asleep',
 
   'plan.fit.cannot-all': () => 'These cannot all be kept; leave out any one and the rest can:',
   'plan.fit.way-out': (p: { demand: string; buys: string }) => `without "${p.demand}": ${p.buys}`,
@@ -160,8 +162,8 @@ export const planMessages = messages({
   'plan.day.head-job': () => 'job',
   'plan.day.head-takes': () => 'takes',
   'plan.day.when': (p: { sign: string }) => `when ${p.sign}`,
-  'plan.day.night': () => 'in the night',
-  'plan.day.by-itself': () => 'by itself',
+  'plan.day.watch': (p: { from: string; to: string; reach: number }, print) =>
+    `The fire, ${print.shortWeekday(p.from)} ${print.clock(p.from)} to ${print.shortWeekday(p.to)} ${print.clock(p.to)}: a look every ${print.durationS(p.reach)} at the latest, fuel when it wants it.`,
   'plan.day.table': (p: { at: string; until: string }, print) =>
     `The table, ${print.clockRange(p.at, p.until)}`,
   'plan.day.after-table': (p: { after: number }, print) => `${print.durationS(p.after)} after`,

@@ -80,9 +80,10 @@ export const taskMessages = messages({
     `Wrap ${p.pieces}${p.wrap ? ` in ${p.wrap}` : ''}${p.liquid ? ` with ${print.quantity(p.liquid)} of liquid each` : ''}.`,
   'task.unwrap': (p: OnPieces) => `Open ${p.pieces}, far side first: the steam scalds.`,
   'task.glaze': (p: OnPieces & { formula?: string; round?: number; opens?: string }) => {
-    const coat = p.round && p.round > 1 ? 'second coat' : 'first coat, thin';
+    const coat = p.round && p.round > 1 ? 'A second thin coat' : 'A thin first coat';
     const opens = p.opens ? `Open ${p.pieces}, far side first: the steam scalds. ` : '';
-    return `${opens}${capital(coat)} on ${p.pieces}${p.formula ? `, ${p.formula}` : ''}. Clean brush.`;
+    const of = p.formula ? ` of ${p.formula}` : '';
+    return `${opens}${coat}${of}${p.opens ? '' : ` on ${p.pieces}`}, clean brush.`;
   },
   'task.test-bite': (p: OnPieces & { bite?: string }) =>
     `Test ${p.pieces}${p.bite ? `: ${TESTS[p.bite as Bite]}` : ''}.`,

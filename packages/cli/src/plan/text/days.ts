@@ -1,6 +1,6 @@
 import type { PlacedTask, Task } from '@pitwright/engine';
-import { type PlanReport, taskSaid } from '@pitwright/paper';
-import { type Printer, say } from '@pitwright/words';
+import { type PlanReport, signOf, taskSaid } from '@pitwright/paper';
+import { capital, type Printer, say } from '@pitwright/words';
 import { type Column, heading, paragraph, row } from './layout.ts';
 
 const LIST: readonly Column[] = [
@@ -58,21 +58,38 @@ function lineText(line: DayLine, report: PlanReport, print: Printer): string[] {
   }
   const { elapsedS } = line.placed;
   const lasts = (Date.parse(line.placed.endAt) - Date.parse(line.placed.startAt)) / 1000;
-  const sign = line.task.sign
-    ? [` ${say({ id: 'plan.day.when', params: { sign: say(line.task.sign, print) } }, print)}`]
-    : [];
+  const sign = signOf(line.task);
   const job = say(taskSaid(line.task, report, print), print);
-  const words = [job, ...sign.map((one) => ` –${one}`)].join('');
+  const words = sign
+    ? `${job} ${capital(say({ id: 'plan.day.when', params: { sign: say(sign, print) } }, print))}.`
+    : job;
   return row(
     [
       print.clock(line.at),
       toTable,
-      elapsedS >= 0 ? print.elapsedS(elapsedS) : '',
+      elapsedS >= 0 && toTableS > 0 ? print.elapsedS(elapsedS) : '',
       words,
       print.exactDurationS(lasts),
     ],
     LIST,
   );
+}
+
+/** On a day whose fire wants looking at: how often and until when. */
+function watchText({ plan }: PlanReport, lines: readonly DayLine[], print: Printer): string[] {
+  const watch = plan.fireWatch;
+  const last = lines[lines.length - 1]!.at;
+  if (
+    !watch ||
+    Date.parse(last) < Date.parse(watch.fromAt) ||
+    Date.parse(lines[0]!.at) > Date.parse(watch.toAt)
+  )
+    return [];
+  const said = {
+    id: 'plan.day.watch',
+    params: { from: watch.fromAt, to: watch.toAt, reach: watch.reachS },
+  };
+  return row(['', '', '', say(said, print), ''], LIST);
 }
 
 /** The two days as one ordered list, each line with its clock, what is left to the table and what has passed. */
@@ -84,6 +101,7 @@ export function daysText(report: PlanReport, print: Printer): string[] {
     ...daysOf(report, print).flatMap(({ day, lines }) => [
       ...heading(day),
       ...row(head, LIST),
+      ...watchText(report, lines, print),
       ...lines.flatMap((line) => lineText(line, report, print)),
     ]),
     '',
