@@ -109,6 +109,7 @@ function readPlain<K extends Kind>(kind: K, text: string): Reading<K> {
     if (compound) return readCompound(kind, text, compound);
   }
   if (/^[.,\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]/.test(parts[2]!)) return problem('quantity.not-a-number', { text, kind });
+  if (kind === 'volume' && symbol === 'oz') return problem('quantity.ounce-of-volume', { number: parts[1]! });
   const value = numberOf(kind, parts[1]!);
   return typeof value === 'number' ? quantityOf(kind, value, symbol) : value;
 }
@@ -119,7 +120,7 @@ const doubtKind = (kind: Kind): Kind => (kind === 'temperature' ? 'difference' :
 /**
  * A quantity as a cook writes it, with an optional doubt: `15 K ± 5 K` (one standard deviation, in the same unit).
  * Problems beside those of `parseQuantity`: `quantity.thousands`, `quantity.fraction`, `quantity.digits`,
- * `quantity.compound`, `quantity.compound-part`, `quantity.range`, `quantity.doubt`.
+ * `quantity.compound`, `quantity.compound-part`, `quantity.range`, `quantity.doubt`, `quantity.ounce-of-volume`.
  */
 export function readCookQuantity<K extends Kind>(text: string, kind: K): Reading<K> {
   const trimmed = text.trim();

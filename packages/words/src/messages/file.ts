@@ -71,6 +71,8 @@ const quantityMessages = {
     `${at(p)}the doubt in “${p.text}” is not clear; write it once, in the unit of the value: 15 K ± 5 K, 121 °C ± 8 K, 250 °F ± 15 °F.`,
   'quantity.ounce': (p: { key?: string; number: string }) =>
     `${at(p)}${p.number} oz by weight or by volume? Write “${p.number} oz weight” or “${p.number} fl oz”.`,
+  'quantity.ounce-of-volume': (p: { key?: string; number: string }) =>
+    `${at(p)}a volume is due here and oz is a weight; write “${p.number} fl oz”.`,
   'quantity.amount-unit': (p: OfText) =>
     `${at(p)}“${p.text}” is neither a mass nor a volume; write it like 240 g, 8 oz weight, 250 mL or 2 1/2 cups.`,
 };
