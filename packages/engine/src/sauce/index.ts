@@ -38,6 +38,7 @@ export {
   slabSurfaceM2,
 } from './enough.ts';
 export { evaporate } from './evaporation.ts';
+export { type Figures, figuresOf } from './figures.ts';
 export {
   findIngredient,
   formulaLines,
@@ -45,7 +46,7 @@ export {
   type Resolved,
   type ResolvedLine,
 } from './formulaLines.ts';
-export { glazeSetTimeS } from './glazeSet.ts';
+export { type CoatTime, coatSetTime, glazeSetTimeS } from './glazeSet.ts';
 export { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
 export { TASTES, type Taste, tastesOf } from './jnd.ts';
 export { type Keeping, keeping } from './keeping.ts';
@@ -69,9 +70,8 @@ export {
   type ThicknessClass,
 } from './look.ts';
 export { exchangeEffect, type LineChange, type LineEffect, lineEffects } from './matters.ts';
+export { type Nutrition, nutrition } from './nutrition.ts';
 export {
-  type Figures,
-  figuresOf,
   type OutcomeAnswer,
   type OutcomeOptions,
   type SauceOutcome,
@@ -107,5 +107,5 @@ export {
 export { type ScorchVerdict, scorchDoseS, scorchVerdict } from './scorch.ts';
 export type { SimmerCurve, SimmerPoint } from './simmer.ts';
 export type { KitchenAir } from './stove.ts';
-export { waterForMass, waterForThickness } from './target.ts';
+export { waterForMass, waterForThickness, waterToLoosen } from './target.ts';
 export { type Aspect, type Unknown, unknownsOf } from './unknowns.ts';

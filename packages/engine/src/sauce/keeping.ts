@@ -41,13 +41,16 @@ const shortens = (line: ResolvedLine, isSimmered: boolean): boolean => {
 
 const cold: Said = { id: 'sauce.keep-cold', level: 'information', source: '21 CFR 114.3' };
 
-/** @param ph computed, undefined where too much of the formula has an unknown pH */
+/**
+ * @param ph computed, undefined where too much of the formula has an unknown pH
+ * @param wasSimmered whether the line at this place was boiled in it, or went in afterwards
+ */
 export function keeping(
   lines: readonly ResolvedLine[],
   ph: number | undefined,
-  isSimmered: boolean,
+  wasSimmered: (index: number) => boolean,
 ): Keeping {
-  const culprit = lines.find((line) => line.massG > 0 && shortens(line, isSimmered));
+  const culprit = lines.find((line, i) => line.massG > 0 && shortens(line, wasSimmered(i)));
   const perishable = (why: Said): Keeping => ({
     daysLow: 3,
     daysHigh: 4,
@@ -69,7 +72,7 @@ export function keeping(
       source: '21 CFR 114.3',
       params: ph === undefined ? {} : { ph },
     });
-  const isSour = ph <= QUALITY_PH && isSimmered;
+  const isSour = ph <= QUALITY_PH && lines.some((_, i) => wasSimmered(i));
   return {
     daysLow: isSour ? 14 : 7,
     daysHigh: isSour ? 28 : 14,

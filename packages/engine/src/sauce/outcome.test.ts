@@ -1,7 +1,10 @@
 /** What a formula becomes: minutes, mass, looks, keeping, and what is said when it cannot be. */
 import { type Formula, type FormulaLine, quantity, type Simmer } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
+import { lookAt } from './look.ts';
+import { nutrition } from './nutrition.ts';
 import { sauceOutcome } from './outcome.ts';
+import { waterToLoosen } from './target.ts';
 
 /** Lines written `ketchup 480 g | cola 375 mL`. */
 function linesFrom(text: string): FormulaLine[] {
@@ -159,6 +162,45 @@ describe('bad input is answered with what is wrong', () => {
   test('a pan that would foam over is a caution', () => {
     const full = outcomeOf(sauce('ketchup 3 kg | water 1.6 kg', PAN_24));
     expect(full.notices.map((n) => n.id)).toContain('sauce.no-room-for-foam');
+  });
+});
+
+describe('added late', () => {
+  const lines =
+    'ketchup 500 g | vinegar_cider_5 150 g | sugar_brown_packed 150 g | bourbon_45 40 g | garlic_raw 10 g';
+  const told = { ...PAN_24, evaporated: quantity('mass', 100, 'g') };
+  const early = outcomeOf(sauce(lines, told));
+  const late = outcomeOf(sauce(lines, told), { late: [3, 4] });
+
+  test('keeps its alcohol, weighs the same in the end but for what boils off with the water, and keeps shorter', () => {
+    expect(late.finished.ethanolG).toBeCloseTo(40 * 0.378, 6);
+    expect(early.finished.ethanolG).toBeLessThan(0.25 * late.finished.ethanolG);
+    expect(late.finishedMassG - early.finishedMassG).toBeGreaterThan(10);
+    expect(early.keeping.isPerishable).toBe(false);
+    expect(late.keeping.said[0]!.id).toBe('sauce.keep-fresh-in-it');
+  });
+
+  test('a simmer splits some of the sugar, and the mass stays', () => {
+    const unboiled = outcomeOf(sauce(lines));
+    expect(early.finished.sucroseG).toBeLessThan(0.97 * unboiled.finished.sucroseG);
+    expect(early.finished.sucroseG).toBeGreaterThan(0.5 * unboiled.finished.sucroseG);
+  });
+
+  test('loosened with the water that is said, it has the thickness wanted', () => {
+    const wanted = { yieldStressPa: 8, temperatureC: 5 };
+    const g = waterToLoosen(early.finished, wanted);
+    const loosened = { ...early.finished, waterG: early.finished.waterG + g };
+    expect(lookAt(loosened, 5).yieldStressPa).toBeCloseTo(8, 6);
+    expect(waterToLoosen(loosened, { ...wanted, yieldStressPa: 9 })).toBe(0);
+  });
+
+  test('a serving of 30 g of ketchup has the table’s energy and salt', () => {
+    const { finished } = outcomeOf(sauce('ketchup 300 g'));
+    const serving = nutrition(finished, 30);
+    // USDA SR28, NDB 11935: 101 kcal, 27.4 g carbohydrate, 21.27 g sugars per 100 g.
+    expect(serving.energyKcal).toBeCloseTo(30.3, 6);
+    expect(serving.carbohydrateG).toBeCloseTo(0.3 * 27.4, 1);
+    expect(serving.sugarsG).toBeCloseTo(0.3 * 21.27, 6);
   });
 });
 

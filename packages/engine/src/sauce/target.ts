@@ -1,7 +1,7 @@
 /** How far to boil down: a mass, or a thickness from the fridge. */
 import { type Batch, batchMassG } from './batch.ts';
 import { evaporate } from './evaporation.ts';
-import { batchRheology } from './rheology.ts';
+import { batchRheology, massForYieldStress } from './rheology.ts';
 import { totalSolidsG } from './solution.ts';
 
 /** Solids above which a sauce is candy-like and a thickener the better way [1]. */
@@ -49,4 +49,15 @@ export function waterForThickness(batch: Batch, wanted: ThicknessTarget): Thickn
   if (waterOffG === undefined) return { reached: false, waterOffG };
   const done = evaporate(batch, waterOffG);
   return { reached: true, waterOffG, isCandy: totalSolidsG(done) / batchMassG(done) > CANDY_SOLIDS };
+}
+
+/**
+ * Water, or as thin a base, that loosens a finished sauce to the yield stress wanted [g]; 0 where it is thin enough.
+ * τ0 goes with the pulp to 2.6, so the mass goes with τ0 to −1/2.6.
+ */
+export function waterToLoosen(finished: Batch, wanted: ThicknessTarget): number {
+  const now = batchRheology(finished, wanted.temperatureC, wanted.factor ?? 1).yieldStressPa;
+  if (!(now > wanted.yieldStressPa)) return 0;
+  const massG = batchMassG(finished);
+  return massForYieldStress(massG, now, wanted.yieldStressPa) - massG;
 }
