@@ -40,11 +40,12 @@ export const familyOf = (cut: CutId): Family => FAMILY[cut] ?? 'roast';
 /**
  * Least rest and longest wait, by family and by where it waits.
  * @source common practice, no source: rack 10–20 min rest, tented in foil to an hour, boxed to an hour, in a full
- *   box to two and a half; shoulder and brisket rest 1 h, then box to 4 h, warmer at 60–66 °C to 8 h; birds 5–10 min, then the skin
- *   softens; roasts 20–40 min.
+ *   box to two and a half, wrapped in a warmer at 65 °C to three (the bite moves by its dose all the same); shoulder
+ *   and brisket rest 1 h, then box to 4 h, warmer at 60–66 °C to 8 h; birds 5–10 min, then the skin softens; roasts
+ *   20–40 min.
  */
 const RULES: Readonly<Record<Family, { least: number; tray: number; box: number; warmer: number }>> = {
-  rack: { least: 10 * MINUTE_S, tray: 60 * MINUTE_S, box: 60 * MINUTE_S, warmer: 2 * HOUR_S },
+  rack: { least: 10 * MINUTE_S, tray: 60 * MINUTE_S, box: 60 * MINUTE_S, warmer: 3 * HOUR_S },
   large: { least: HOUR_S, tray: 1.5 * HOUR_S, box: 5 * HOUR_S, warmer: 9 * HOUR_S },
   bird: { least: 5 * MINUTE_S, tray: 30 * MINUTE_S, box: 45 * MINUTE_S, warmer: 1 * HOUR_S },
   roast: { least: 20 * MINUTE_S, tray: HOUR_S, box: 2 * HOUR_S, warmer: 3 * HOUR_S },
