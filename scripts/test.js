@@ -43,7 +43,11 @@ function runSuite({ name, config }) {
   const { status } = spawnSync(
     process.execPath,
     [vitest, 'run', '--config', config, '--reporter=dot', '--reporter=json', `--outputFile.json=${results}`],
-    { cwd: ROOT, stdio: ['ignore', 'inherit', 'inherit'] },
+    {
+      cwd: ROOT,
+      stdio: ['ignore', 'inherit', 'inherit'],
+      env: { ...process.env, ...(process.stdout.isTTY ? {} : { NO_COLOR: '1' }) },
+    },
   );
   return readResults(results, status, name);
 }

@@ -36,6 +36,14 @@ export {
 } from './history/write.ts';
 export * from './nouns.ts';
 export type { Instant, NoticeLevel, Range, Said } from './said.ts';
+export {
+  isShareLink,
+  readShareLink,
+  SHARE_LINK_MOST,
+  type SharedCook,
+  type ShareLink,
+  shareLink,
+} from './share/link.ts';
 export { printCookQuantity, readCookQuantity } from './units/cook-quantity.ts';
 export {
   findUnit,

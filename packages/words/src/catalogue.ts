@@ -10,6 +10,7 @@ import { safetyMessages } from './messages/safety.ts';
 import { sauceMessages } from './messages/sauce.ts';
 import { scheduleMessages } from './messages/schedule.ts';
 import { serverMessages } from './messages/server.ts';
+import { shareMessages } from './messages/share.ts';
 import { sheetMessages } from './messages/sheet.ts';
 import { storeMessages } from './messages/store.ts';
 import { shortTaskMessages, taskMessages } from './messages/tasks.ts';
@@ -28,6 +29,7 @@ export const SUBJECTS: readonly Messages[] = [
   sauceMessages,
   scheduleMessages,
   serverMessages,
+  shareMessages,
   sheetMessages,
   storeMessages,
   shortTaskMessages,
