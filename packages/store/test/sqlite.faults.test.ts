@@ -77,7 +77,7 @@ test('100 SIGKILLs during writes lose no acknowledged entry, and leave no gap', 
       tail.entries.map((_, i) => last - tail.entries.length + 1 + i),
     );
   }
-});
+}, 300_000);
 
 describe('a disk that takes no more', () => {
   test('SQLite’s own limit: the write is refused whole and said, what was stored stays, and room heals it', async () => {

@@ -30,19 +30,7 @@ export async function openBrowserStore(
     otherTabs.postMessage('entries');
   };
 
-  const { storeId, device } = await answering(async () => {
-    const trx = database.transaction('meta', 'readwrite', DURABLY);
-    const storeId = ((await trx.store.get('store-id')) as string | undefined) ?? newId();
-    const device = ((await trx.store.get('device')) as Device | undefined) ?? {
-      id: newId(),
-      seq: 0,
-      clock: 0,
-    };
-    await trx.store.put(storeId, 'store-id');
-    await trx.store.put(device, 'device');
-    await trx.done;
-    return { storeId, device: device.id };
-  });
+  const { storeId, device } = await answering(() => identityOf(database));
 
   return {
     storeId,
@@ -151,6 +139,23 @@ export async function openBrowserStore(
       database.close();
     },
   };
+}
+
+/** Written only when it is made: a store without room must still open. */
+async function identityOf(
+  database: IDBPDatabase<Tables>,
+): Promise<{ readonly storeId: string; readonly device: string }> {
+  const held = await database.get('meta', 'store-id');
+  const standing = (await database.get('meta', 'device')) as Device | undefined;
+  if (typeof held === 'string' && standing) return { storeId: held, device: standing.id };
+  const trx = database.transaction('meta', 'readwrite', DURABLY);
+  // Another tab may have been first.
+  const storeId = ((await trx.store.get('store-id')) as string | undefined) ?? newId();
+  const device = ((await trx.store.get('device')) as Device | undefined) ?? { id: newId(), seq: 0, clock: 0 };
+  await trx.store.put(storeId, 'store-id');
+  await trx.store.put(device, 'device');
+  await trx.done;
+  return { storeId, device: device.id };
 }
 
 async function openDatabase(name: string): Promise<IDBPDatabase<Tables>> {

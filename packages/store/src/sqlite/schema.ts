@@ -41,7 +41,8 @@ export async function migrate(queries: Kysely<Tables>, path: string): Promise<vo
     if (version > SCHEMA_VERSION)
       throw new StoreFault({ id: 'store.newer', params: { path, version, known: SCHEMA_VERSION } });
     for (const step of MIGRATIONS.slice(version)) await step(trx);
-    await setMeta(trx, 'schema', String(SCHEMA_VERSION));
+    // Nothing is written where nothing changes: a store on a full disk must still open.
+    if (version < SCHEMA_VERSION) await setMeta(trx, 'schema', String(SCHEMA_VERSION));
   });
 }
 

@@ -50,10 +50,13 @@ export async function storeIn(file: SqliteFile, now = () => new Date()): Promise
 
   await answering(() => migrate(queries, path));
   const { storeId, device } = await inTransaction(async (trx) => {
-    const storeId = (await getMeta(trx, 'store-id')) ?? newId();
-    await setMeta(trx, 'store-id', storeId);
+    const held = await getMeta(trx, 'store-id');
+    const storeId = held ?? newId();
     const device = await readDevice(trx);
-    await setMeta(trx, 'device', JSON.stringify(device));
+    if (held === undefined) {
+      await setMeta(trx, 'store-id', storeId);
+      await setMeta(trx, 'device', JSON.stringify(device));
+    }
     return { storeId, device: device.id };
   });
 

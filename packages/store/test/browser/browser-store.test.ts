@@ -13,7 +13,7 @@ declare const onPage: OnPage;
 
 let script: string;
 beforeAll(async () => {
-  script = (await bundlePage()).replaceAll('</script', '<\\/script');
+  script = (await bundlePage(new URL('./page.ts', import.meta.url))).replaceAll('</script', '<\\/script');
 });
 
 async function openPage(context: BrowserContext): Promise<Page> {
@@ -49,6 +49,22 @@ describe('in one browser', () => {
     await telling.evaluate(() => onPage.tellOtherTab());
     await heard;
   });
+});
+
+test('a browser without room says so, keeps what it had, and still opens', async () => {
+  const browser = await launchChromium();
+  const context = await browser.newContext();
+  await servePage(context, script);
+  const page = await openPage(context);
+  const protocol = await context.newCDPSession(page);
+  await protocol.send('Storage.overrideQuotaForOrigin', { origin: ORIGIN, quotaSize: 2_000_000 });
+  const refused = await page.evaluate(() => onPage.fill(400));
+  expect(refused.fault).toBe('store.quota');
+  expect(refused.held).toBeGreaterThan(3);
+  await page.reload();
+  expect(await page.evaluate(() => onPage.fill(0))).toEqual({ held: refused.held });
+  expect(await page.evaluate(() => onPage.fill(1))).toEqual(refused);
+  await browser.close();
 });
 
 test('a browser killed five times while it writes loses no acknowledged entry', async () => {

@@ -5,15 +5,15 @@ import { build } from 'vite';
 /** Loopback counts as a secure context, so that the page has a database of its own. Nothing listens there. */
 export const ORIGIN = 'http://127.0.0.1:9';
 
-/** The script of `page.ts` with all that it imports. */
-export async function bundlePage(): Promise<string> {
+/** The script of a page with all that it imports. */
+export async function bundlePage(entry: URL): Promise<string> {
   const built = await build({
     configFile: false,
     logLevel: 'error',
     build: {
       write: false,
       minify: false,
-      lib: { entry: fileURLToPath(new URL('./page.ts', import.meta.url)), formats: ['iife'], name: 'page' },
+      lib: { entry: fileURLToPath(entry), formats: ['iife'], name: 'page' },
     },
   });
   const [output] = Array.isArray(built) ? built : [built];

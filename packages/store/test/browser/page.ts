@@ -1,6 +1,7 @@
 /** Runs inside the page: the contract on IndexedDB, and a writer for the kill test. */
 import { createEntry, type Subject, setEntry } from '@pitwright/model';
 import { openBrowserStore } from '../../src/browser/index.ts';
+import { StoreFault } from '../../src/index.ts';
 import { CONTRACT } from '../contract.ts';
 
 const cook: Subject = { kind: 'cook', id: 'dinner' };
@@ -39,7 +40,24 @@ const onPage = {
     }
   },
 
-  /** @returns how often a second tab's store heard of the first one's entries */
+  /** Writes `count` large entries one by one, until one is refused. @returns the refusal, and how many are held then */
+  async fill(count: number): Promise<{ readonly fault: string | undefined; readonly held: number }> {
+    const store = await openBrowserStore('filled');
+    let fault: string | undefined;
+    try {
+      // Chance does not deflate: the browser packs what it stores.
+      const noise = () => Array.from(crypto.getRandomValues(new Uint32Array(16_000)), String).join(' ');
+      for (let i = 0; i < count; i++)
+        await store.write([setEntry(cook, [{ path: ['note'], value: noise() }])]);
+    } catch (problem) {
+      fault = problem instanceof StoreFault ? problem.said.id : String(problem);
+    }
+    const { last } = await store.readSince(0, 1);
+    await store.close();
+    return { fault, held: last };
+  },
+
+  /** Resolves when this tab's store has heard of another tab's entries. */
   async hearsOtherTab(): Promise<void> {
     const store = await openBrowserStore('two-tabs');
     await new Promise<void>((resolve) => {
