@@ -46,6 +46,7 @@ export type { Concern, Notice } from './safety/notice.ts';
 export { standingNotices } from './safety/standingNotices.ts';
 export { highsSolver, type LoadedHighs } from './schedule/highs.ts';
 export { type PlanOptions, planCook } from './schedule/plan.ts';
+export { dragTask, type ReplanOptions, replanCook } from './schedule/replan.ts';
 export type {
   Alternative,
   Conflict,

@@ -5,7 +5,7 @@ import { findFit } from './search.ts';
 import type { Conflict, DemandKind } from './types.ts';
 
 /** Nodes per question: a refusal is only believed when the search was complete. */
-const NODES = 3000;
+const NODES = 1000;
 
 export interface FoundConflict {
   readonly conflict: Conflict;

@@ -21,7 +21,7 @@ export interface Droppable extends Demand {
  */
 export const demandsOf = (problem: Problem): Droppable[] => [
   ...problem.lags.flatMap((lag, k) => lagDemands(lag, k, problem.length)),
-  ...problem.jobs.flatMap((job) => jobDemands(job, problem.length)),
+  ...problem.jobs.flatMap((job) => (job.isDone ? [] : jobDemands(job, problem))),
   ...(Object.keys(problem.capacity) as EquipmentKind[]).map((kind) => capacityDemand(problem, kind)),
   ...problem.workers.flatMap((worker) => worker.away.map((_, k) => awayDemand(worker.id, k, problem))),
   handsDemand(problem),
@@ -56,7 +56,7 @@ function lagDemands(lag: Lag, k: number, length: number): Droppable[] {
     });
   const taskIds = [lag.from, lag.to];
   const found: Droppable[] = [];
-  if (lag.min > 0)
+  if (lag.min > 0 && !lag.isCooking)
     found.push(
       demand(
         `least:${lag.from} → ${lag.to}`,
@@ -84,7 +84,7 @@ function lagDemands(lag: Lag, k: number, length: number): Droppable[] {
   return found;
 }
 
-function jobDemands(job: Job, length: number): Droppable[] {
+function jobDemands(job: Job, { length, now = 0 }: Problem): Droppable[] {
   const edit =
     (change: (job: Job, amount: number) => Partial<Job>) =>
     (problem: Problem, amount: number): Problem => ({
@@ -92,7 +92,7 @@ function jobDemands(job: Job, length: number): Droppable[] {
       jobs: problem.jobs.map((j) => (j.id === job.id ? { ...j, ...change(j, amount) } : j)),
     });
   const widest = length - job.duration;
-  const earlier = (j: Job, by: number): Partial<Job> => ({ earliest: Math.max(0, j.earliest - by) });
+  const earlier = (j: Job, by: number): Partial<Job> => ({ earliest: Math.max(now, j.earliest - by) });
   const later = (j: Job, by: number): Partial<Job> => ({ latest: Math.min(widest, j.latest + by) });
   const easing = (change: (job: Job, amount: number) => Partial<Job>): Easing => ({
     easedBy: edit(change),
@@ -113,7 +113,7 @@ function jobDemands(job: Job, length: number): Droppable[] {
   const isStart = job.id.endsWith('/meat-on');
   const isTable = job.id.endsWith('/slice') || job.id.endsWith('/serve');
   const found: Droppable[] = [];
-  if (job.earliest > 0)
+  if (job.earliest > now)
     found.push(
       demand(
         `earliest:${job.id}`,

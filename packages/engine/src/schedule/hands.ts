@@ -11,3 +11,12 @@ export const asleepSpans = (hand: Hand, zone: string, horizon: Span): Span[] =>
 /** When nobody is awake. */
 export const allAsleep = (cook: Cook, horizon: Span): Span[] =>
   commonSpans(cook.hands.map((hand) => asleepSpans(hand, cook.zone, horizon)));
+
+/** When nobody is there: all asleep or away at once. */
+export const allAbsent = (cook: Cook, horizon: Span): Span[] =>
+  commonSpans(
+    cook.hands.map((hand) => [
+      ...asleepSpans(hand, cook.zone, horizon),
+      ...(hand.away ?? []).flatMap((away) => recurringSpans(away, cook.zone, horizon)),
+    ]),
+  );

@@ -1,5 +1,5 @@
 import { explainConflict } from './conflict.ts';
-import { demandsOf, keepingOnly } from './demands.ts';
+import { type Droppable, demandsOf, keepingOnly } from './demands.ts';
 import { placeGreedily } from './greedy.ts';
 import { joinWalks } from './join-walks.ts';
 import type { Placement, Problem } from './problem.ts';
@@ -39,7 +39,8 @@ export function placeOrGiveUp(
     conflicts.push(found.conflict);
     problem = found.giveUp.easedBy(problem, found.amount);
   }
-  return { ...leaveOut(problem, place), conflicts };
+  const left = leaveOut(problem, place);
+  return { ...left, conflicts: [...conflicts, ...left.conflicts] };
 }
 
 /**
@@ -49,7 +50,7 @@ export function placeOrGiveUp(
 function leaveOut(
   problem: Problem,
   place: (problem: Problem) => Pick<Placed, 'placement' | 'by' | 'gap'> | undefined,
-): Omit<Placed, 'conflicts'> {
+): Placed {
   const all = demandsOf(problem);
   const groups = ['most:', 'latest:', 'earliest:', 'least:', 'hands', 'away:', 'capacity:', 'pinned:'];
   const left = new Set(all);
@@ -57,10 +58,39 @@ function leaveOut(
     for (const demand of all) if (demand.id.startsWith(group)) left.delete(demand);
     const eased = keepingOnly(problem, all, left);
     const placed = place(eased);
-    if (placed) return { ...placed, problem: eased };
+    if (!placed) continue;
+    const broken = all.filter(
+      (demand) => !left.has(demand) && isBroken(problem, all, demand, placed.placement),
+    );
+    return { ...placed, problem: eased, conflicts: broken.map(unproven) };
   }
   throw new Error('the order of the work contradicts itself');
 }
+
+/** Whether a placement made without the demand goes against it. */
+function isBroken(
+  problem: Problem,
+  all: readonly Droppable[],
+  demand: Droppable,
+  placement: Placement,
+): boolean {
+  const alone = keepingOnly(problem, all, new Set([demand]));
+  const fixed = alone.jobs.map((job) => ({ ...job, start: placement.start.get(job.id)! }));
+  if (demand.id === 'hands' || demand.kind === 'hand-away' || demand.kind === 'capacity') return true;
+  if (fixed.some((job) => job.start < job.earliest || job.start > job.latest)) return true;
+  const ends = new Map(fixed.map((job) => [job.id, job.start + job.duration]));
+  return alone.lags.some((lag) => {
+    const gap = placement.start.get(lag.to)! - ends.get(lag.from)!;
+    return gap < lag.min || (lag.max !== undefined && gap > lag.max);
+  });
+}
+
+/** A demand that had to go without a proof of what it clashes with. */
+const unproven = ({ id, kind, taskIds, said }: Droppable): Conflict => ({
+  demands: [{ id, kind, taskIds, said }],
+  wayOut: [{ demandId: id, buys: { id: 'way-out.unproven' } }],
+  giveUpId: id,
+});
 
 /**
  * Places all jobs: nobody woken where that can be, walks joined, then by the solver nearest to the wishes; without a
@@ -74,11 +104,13 @@ export function placeAll(
   const asleep = keepingSleep(problem);
   for (const kept of asleep === problem ? [problem] : [asleep, problem]) {
     const joined = joinWalks(kept);
-    const solved = solveLp && placeBySolver(joined, solveLp, 'as joined');
-    if (solved) return { ...solved, placement: settle(joined, solved.placement) };
-    for (const each of [joined, kept]) {
+    for (const each of joined === kept ? [kept] : [joined, kept]) {
       const placement = placeGreedily(each) ?? searched(each);
-      if (placement) return { placement: settle(each, placement), by: 'greedy' };
+      if (!placement) continue;
+      // The solver is only asked to better what is known to fit: proving that nothing fits is not its strength.
+      const solved = solveLp && placeBySolver(each, solveLp, 'as joined');
+      if (solved) return { ...solved, placement: settle(each, solved.placement) };
+      return { placement: settle(each, placement), by: 'greedy' };
     }
   }
   return undefined;

@@ -1,14 +1,16 @@
 import type { Cook, Instant, Range } from '@pitwright/model';
 import type { CookForecast } from '../forecast/types.ts';
+import { type EpochS, SLOT_S } from './clock.ts';
 import { composePlan } from './compose.ts';
 import { lettersOf, named } from './named.ts';
-import { contenderOf } from './on-time.ts';
+import { type Contender, contenderOf } from './on-time.ts';
 import { placeAll, placeOrGiveUp } from './place.ts';
-import { problemOf } from './problem.ts';
+import { placeNear } from './place-near.ts';
+import { type Problem, problemOf } from './problem.ts';
 import type { Starts } from './starts.ts';
 import { startsOf } from './starts-of.ts';
 import { buildTasks, sceneOf } from './tasks/build.ts';
-import { taskId } from './tasks/draft.ts';
+import { type DraftTask, taskId } from './tasks/draft.ts';
 import type { Conflict, CookPlan, Demand, SolveLp } from './types.ts';
 
 export interface PlanOptions {
@@ -26,13 +28,44 @@ export interface PlanOptions {
  */
 export function planCook(cook: Cook, forecast: CookForecast, options: PlanOptions = {}): CookPlan {
   const contenders = cook.pieces.map((piece) => contenderOf(piece, cook.pieces, forecast.pieces));
-  const starts = startsOf(cook, contenders);
+  return planWith(cook, forecast, contenders, startsOf(cook, contenders), options);
+}
+
+/** What has happened and what hands have fixed, laid over the tasks as they were drafted. */
+export interface Overlay {
+  readonly nowS?: EpochS;
+  readonly edit?: (task: DraftTask) => DraftTask | undefined;
+  /** Where tasks stood before: they stay there if they can. */
+  readonly stood?: ReadonlyMap<string, EpochS>;
+}
+
+const slotsOf = (problem: Problem, stood: ReadonlyMap<string, EpochS>): Map<string, number> =>
+  new Map([...stood].map(([id, atS]) => [id, Math.round((atS - problem.originS) / SLOT_S)]));
+
+/** Plans with starts already chosen. */
+export function planWith(
+  cook: Cook,
+  forecast: CookForecast,
+  contenders: readonly Contender[],
+  starts: Starts,
+  options: PlanOptions,
+  overlay: Overlay = {},
+): CookPlan {
   const scene = sceneOf(cook, Math.min(...starts.onS));
   const drafted = buildTasks(scene, contenders, forecast, starts, options.simmers);
   const pinned = options.pinned ?? {};
-  const tasks = drafted.tasks.map((task) => (pinned[task.id] ? { ...task, pinned: pinned[task.id]! } : task));
-  const problem = problemOf(cook, { ...drafted, tasks }, scene.horizon);
-  const placed = placeOrGiveUp(problem, (asked) => placeAll(asked, options.solveLp));
+  const tasks = drafted.tasks.flatMap((task) => {
+    const edited = overlay.edit ? overlay.edit(task) : task;
+    if (!edited) return [];
+    const pin = pinned[task.id];
+    return [pin && !edited.doneAt ? { ...edited, pinned: pin } : edited];
+  });
+  const problem = problemOf(cook, { ...drafted, tasks }, scene.horizon, overlay.nowS);
+  const stood = overlay.stood && slotsOf(problem, overlay.stood);
+  const placed = placeOrGiveUp(problem, (asked) => {
+    const near = stood && placeNear(asked, stood);
+    return near ? { placement: near, by: 'greedy' } : placeAll(asked, options.solveLp);
+  });
   return composePlan({
     cook,
     forecast,

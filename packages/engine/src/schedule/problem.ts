@@ -3,7 +3,7 @@ import { type EpochS, epochS, instantOf, recurringSpans, SLOT_S, type Span } fro
 import { asleepSpans } from './hands.ts';
 import { type DraftPlan, type DraftTask, slotDurationS } from './tasks/draft.ts';
 import { DEFAULT_SHELVES, grateM2 } from './tasks/footprint.ts';
-import type { EquipmentKind, EquipmentNeed, Workplace } from './types.ts';
+import type { EquipmentKind, EquipmentNeed, TaskKind, Workplace } from './types.ts';
 
 /** From – to in slots, the end not included. */
 export interface Slots {
@@ -25,6 +25,8 @@ export interface Job {
   readonly earlyWeight: number;
   readonly lateWeight: number;
   readonly isPinned: boolean;
+  /** It has happened: nobody can give it up. */
+  readonly isDone?: boolean;
 }
 
 /** Start of `to` lies between `min` and `max` slots after the end of `from`. */
@@ -33,6 +35,8 @@ export interface Lag {
   readonly to: string;
   readonly min: number;
   readonly max?: number;
+  /** The least lag is cooking time: nobody can give it up. */
+  readonly isCooking?: boolean;
 }
 
 export interface Worker {
@@ -53,6 +57,8 @@ export interface Stay {
 export interface Problem {
   readonly originS: EpochS;
   readonly length: number;
+  /** The present: nothing still to do starts before it; missing: the beginning. */
+  readonly now?: number;
   readonly jobs: readonly Job[];
   readonly lags: readonly Lag[];
   readonly workers: readonly Worker[];
@@ -70,12 +76,23 @@ export interface Placement {
 const slotsUp = (seconds: number): number => Math.ceil(seconds / SLOT_S - 1e-9);
 const slotsDown = (seconds: number): number => Math.floor(seconds / SLOT_S + 1e-9);
 
-export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span): Problem {
+/** What ends a stage on the heat: its least lag is how long the meat takes. */
+const COOKED: ReadonlySet<TaskKind> = new Set([
+  'wrap',
+  'unwrap',
+  'glaze',
+  'to-oven',
+  'take-off',
+  'test-bite',
+]);
+
+export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span, nowS?: EpochS): Problem {
   const length = slotsUp(horizon.toS - horizon.fromS);
   const known = new Set(plan.tasks.map((task) => task.id));
   return {
     originS: horizon.fromS,
     length,
+    ...(nowS !== undefined && { now: slotsUp(Math.max(0, nowS - horizon.fromS)) }),
     jobs: plan.tasks.map((task) => jobOf(task, horizon, length)),
     lags: plan.tasks.flatMap((task) =>
       task.after
@@ -86,6 +103,7 @@ export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span): Problem {
             from: lag.id,
             to: task.id,
             min,
+            ...(COOKED.has(task.kind) && { isCooking: true }),
             ...(lag.maxLagS !== undefined && { max: Math.max(min, slotsDown(lag.maxLagS)) }),
           };
         }),
@@ -129,6 +147,7 @@ function jobOf(task: DraftTask, horizon: Span, length: number): Job {
     earlyWeight: task.earlyWeight,
     lateWeight: task.lateWeight,
     isPinned: held !== undefined,
+    ...(task.doneAt && { isDone: true }),
   };
 }
 

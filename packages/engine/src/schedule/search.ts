@@ -8,7 +8,7 @@ export type Fit =
   | { readonly fits: false }
   | { readonly fits: 'unknown' };
 
-const NODES = 20_000;
+const NODES = 3000;
 
 /**
  * Complete search by posting precedences: the earliest starts of the windows keep every lag; where they overload a
@@ -31,14 +31,59 @@ export function findFit(problem: Problem, nodes = NODES): Fit {
 
   const solve = (edges: readonly Edge[], windows: Windows, given: ReadonlyMap<number, number>): Fit => {
     if (left-- <= 0) return { fits: 'unknown' };
-    if (propagate(edges, windows) >= 0) return { fits: false };
+    const known = [...edges];
+    if (!deduce(known, windows)) return { fits: false };
     const startOf = (activity: Activity): number => windows.first[activity.startJob]! + activity.startOffset;
     const endOf = (activity: Activity): number => windows.first[activity.endJob]! + activity.endOffset;
     for (const { capacity, activities } of resources) {
       const clash = overloaded(activities, capacity, startOf, endOf);
-      if (clash) return order(clash, edges, windows, given);
+      if (clash) return order(clash, known, windows, given);
     }
-    return assign(edges, windows, given, startOf, endOf);
+    return assign(known, windows, given, startOf, endOf);
+  };
+
+  /**
+   * Draws what the windows force: where one of two jobs in the same only hands cannot be first, the other is; a job
+   * that does not end before an absence begins after it.
+   * @returns whether the windows stay open
+   */
+  const deduce = (edges: Edge[], windows: Windows): boolean => {
+    if (propagate(edges, windows) >= 0) return false;
+    if (problem.workers.length !== 1) return true;
+    const { away } = problem.workers[0]!;
+    for (let hasChanged = true; hasChanged; ) {
+      hasChanged = false;
+      for (const { startJob: k, endOffset: length } of busy)
+        for (const span of away) {
+          if (windows.first[k]! + length > span.from && windows.first[k]! < span.to) {
+            windows.first[k] = span.to;
+            hasChanged = true;
+          }
+          if (windows.last[k]! < span.to && windows.last[k]! + length > span.from) {
+            windows.last[k] = span.from - length;
+            hasChanged = true;
+          }
+        }
+      for (let a = 0; a < busy.length; a++)
+        for (let b = a + 1; b < busy.length; b++) {
+          const [one, other] = [busy[a]!, busy[b]!];
+          const [i, j] = [one.startJob, other.startJob];
+          if (windows.last[i]! + one.endOffset <= windows.first[j]!) continue;
+          if (windows.last[j]! + other.endOffset <= windows.first[i]!) continue;
+          const mayLead = windows.first[i]! + one.endOffset <= windows.last[j]!;
+          const mayFollow = windows.first[j]! + other.endOffset <= windows.last[i]!;
+          if (mayLead && mayFollow) continue;
+          if (!mayLead && !mayFollow) return false;
+          const [from, to] = mayLead ? [one, other] : [other, one];
+          const start = windows.first[from.startJob]! + from.endOffset;
+          const end = windows.last[to.startJob]! - from.endOffset;
+          if (start <= windows.first[to.startJob]! && end >= windows.last[from.startJob]!) continue;
+          edges.push(precedence(from, to));
+          hasChanged = true;
+        }
+      if (hasChanged && propagate(edges, windows) >= 0) return false;
+    }
+    return true;
   };
 
   /** Tries every "this ends before that begins" among the clashing activities. */

@@ -7,9 +7,9 @@ import type { LpSolution, SolveLp } from './types.ts';
 import { networkOf } from './windows.ts';
 
 /** Where the solver stops: the same in every machine, for it counts nodes and not time. */
-export const LIMITS = { gap: 0.02, nodes: 2000 };
+export const LIMITS = { gap: 0.02, nodes: 400 };
 /** Times that a placement may overload equipment before the greedy one is taken. */
-const MOST_CUTS = 30;
+const MOST_CUTS = 12;
 
 type Solved = Extract<LpSolution, { readonly values: unknown }>;
 

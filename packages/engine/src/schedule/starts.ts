@@ -10,6 +10,12 @@ import {
   type TableS,
 } from './on-time.ts';
 
+/** How far all starts may give around the chosen ones without losing the chance [s]. */
+export interface StartGives {
+  readonly earlierS: number;
+  readonly laterS: number;
+}
+
 export interface Starts {
   /** In the order of the contenders. */
   readonly onS: readonly EpochS[];
@@ -20,6 +26,8 @@ export interface Starts {
   readonly score: number;
   /** Whether the order asked between pieces is kept. */
   readonly keepsOrder: boolean;
+  /** Room that the placing of the work may use. */
+  readonly gives: StartGives;
   /** Best chance with the order kept, where it was given up for the chance asked. */
   readonly chanceInOrder?: number;
 }
@@ -30,6 +38,33 @@ interface Candidate {
   /** Members on time. */
   readonly count: number;
   readonly waitS: number;
+}
+
+const GIVES: readonly StartGives[] = [
+  { earlierS: 10 * 60, laterS: 5 * 60 },
+  { earlierS: 5 * 60, laterS: 5 * 60 },
+  { earlierS: 5 * 60, laterS: 0 },
+];
+/** Members that the widest room may cost, of a hundred. */
+const GIVES_MAY_COST = 0.02;
+
+/** The widest room in which even the worst corner keeps nearly the same members on time. */
+export function givesOf(
+  contenders: readonly Contender[],
+  onS: readonly EpochS[],
+  table: TableS,
+  count: number,
+): StartGives {
+  const members = contenders[0]?.members ?? 0;
+  const inAllCorners = (gives: StartGives): number =>
+    countOf(
+      contenders
+        .flatMap((contender, p) =>
+          [onS[p]! - gives.earlierS, onS[p]! + gives.laterS].map((s) => onTimeFlags(contender, s, table)),
+        )
+        .reduce(and, new Uint8Array(members).fill(1)),
+    );
+  return GIVES.find((gives) => inAllCorners(gives) >= count - GIVES_MAY_COST * members) ?? GIVES.at(-1)!;
 }
 
 /** How far starts `onS` break the order asked between pieces [s]; 0 keeps it. */
@@ -77,6 +112,7 @@ export function chooseStarts(
     chance: members ? Math.max(0, jointOf(chosen)) / members : 0,
     reachesAsked: bestCount >= asked,
     score: scoreOf(chosen),
+    gives: givesOf(contenders, startsAt(chosen), table, jointOf(chosen)),
     keepsOrder: orderBreach(startsAt(chosen)) === 0,
   };
 }

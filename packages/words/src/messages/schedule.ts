@@ -128,6 +128,7 @@ export const scheduleMessages = messages({
     `${jobText(p)} ${minutesText(p.amount, print)} sooner`,
   'way-out.latest': (p: Job & { amount: number }, print) =>
     `${jobText(p)} ${minutesText(p.amount, print)} later`,
+  'way-out.unproven': () => 'the rest then fits; we could not prove which demands clash',
   'way-out.pinned': (p: Job & { amount: number }, print) =>
     `${jobText(p)} let go by ${minutesText(p.amount, print)}`,
   'way-out.fire-watch': () => 'the fire is left alone',

@@ -1,7 +1,7 @@
 import type { Cook, Range } from '@pitwright/model';
 import type { CookForecast } from '../../forecast/types.ts';
 import { type EpochS, epochS, HOUR_S, instantOf, MINUTE_S, type Span, wallClockS } from '../clock.ts';
-import { allAsleep } from '../hands.ts';
+import { allAbsent, allAsleep } from '../hands.ts';
 import type { Contender } from '../on-time.ts';
 import { familyOf } from '../rest-rules.ts';
 import type { Starts } from '../starts.ts';
@@ -43,7 +43,7 @@ export function buildTasks(
   scene: TaskScene,
   contenders: readonly Contender[],
   forecast: CookForecast,
-  starts: Pick<Starts, 'onS' | 'keepsOrder'>,
+  starts: Pick<Starts, 'onS' | 'keepsOrder' | 'gives'>,
   simmers: Readonly<Record<string, Range>> = {},
 ): DraftPlan {
   const { cook } = scene;
@@ -62,6 +62,7 @@ export function buildTasks(
           minLagS: 0,
         })),
       ],
+      starts.gives,
       scene,
     ),
   );
@@ -72,7 +73,7 @@ export function buildTasks(
   const rounds = roundTasks(
     days.flatMap((day) => day.bare),
     cook.formulas,
-    scene.asleep,
+    allAbsent(cook, scene.horizon),
   );
   tasks.push(...rounds);
 

@@ -3,6 +3,7 @@ import type { PieceForecast } from '../../forecast/types.ts';
 import { type EpochS, FIVE_MINUTES_S, HOUR_S, MINUTE_S, roundToFive } from '../clock.ts';
 import { allReadyS, type Contender, rangeOf } from '../on-time.ts';
 import { familyOf, heatStages } from '../rest-rules.ts';
+import type { StartGives } from '../starts.ts';
 import type { Occupancy, TaskKind, TaskLag } from '../types.ts';
 import { type DraftTask, draft, slotDurationS, type TaskScene, taskId } from './draft.ts';
 import { jobDuration } from './durations.ts';
@@ -27,8 +28,6 @@ const SIGN_GIVES_S: Readonly<Record<string, number>> = {
 };
 /** A stage by the clock may run over by so much. */
 const CLOCK_GIVES_S = 10 * MINUTE_S;
-/** The chosen start may give by so much, and its price keeps it there. */
-export const START_GIVES_S = { earlier: 10 * MINUTE_S, later: 5 * MINUTE_S };
 const BOX_FROM_S = HOUR_S;
 /** A second coat is worth it when the glazed stage lasts this long. */
 const SECOND_COAT_S = 20 * MINUTE_S;
@@ -43,6 +42,7 @@ export function pieceDay(
   forecast: PieceForecast,
   onS: EpochS,
   beforeMeat: readonly TaskLag[],
+  gives: StartGives,
   scene: TaskScene,
 ): PieceDay {
   const { piece, rule } = contender;
@@ -59,8 +59,8 @@ export function pieceDay(
     ...job('meat-on'),
     at: 'pit',
     after: [...beforeMeat, { id: taskId(piece.id, 'out-of-fridge'), minLagS: 0, maxLagS: 40 * MINUTE_S }],
-    earliestS: isPinned ? onS : onS - START_GIVES_S.earlier,
-    latestS: isPinned ? onS : onS + START_GIVES_S.later,
+    earliestS: isPinned ? onS : onS - gives.earlierS,
+    latestS: isPinned ? onS : onS + gives.laterS,
     wishS: onS,
     earlyWeight: 6,
     lateWeight: 8,
@@ -69,7 +69,7 @@ export function pieceDay(
   const tasks: DraftTask[] = [on];
   const bare: BareSpan[] = [];
   const sliceS = slotDurationS(draft({ ...job('slice'), at: 'kitchen' }));
-  const readyS = plannedReadyS(contender, onS, scene, sliceS);
+  const { readyS, isLate } = plannedReadyS(contender, onS, scene, sliceS);
   let previous = { id: on.id, startS: 0 };
   let wasWrapped = false;
   let ovenFromId: string | undefined;
@@ -144,7 +144,7 @@ export function pieceDay(
       },
     ],
     earliestS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S : SLICE_EARLY_S),
-    latestS: scene.tableS.untilS - sliceS,
+    ...(!isLate && { latestS: scene.tableS.untilS - sliceS }),
     wishS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S / 2 : 0),
     earlyWeight: 1,
     lateWeight: piece.forCamera ? 1 : 3,
@@ -162,19 +162,30 @@ export function pieceDay(
 
 /**
  * When it is planned to leave the heat [s from meat-on]: with the median of the bite where the bite ends its last
- * stage, else with the end of that stage; never so late that it could not be rested and cut by the end of the window.
+ * stage, else with the end of that stage; never so late that it could not be rested and cut by the end of the window,
+ * unless hardly any member is that soon: then it is planned as it will be, late.
  */
-function plannedReadyS(contender: Contender, onS: EpochS, scene: TaskScene, sliceS: number): number {
+function plannedReadyS(
+  contender: Contender,
+  onS: EpochS,
+  scene: TaskScene,
+  sliceS: number,
+): { readonly readyS: number; readonly isLate: boolean } {
   const { rule } = contender;
   const tableS = scene.tableS.atS - rule.restLeastS - sliceS - onS;
   const latestS = scene.tableS.untilS - rule.restLeastS - sliceS - onS;
-  const median = rangeOf(allReadyS(contender)).p50;
+  const ready = rangeOf(allReadyS(contender));
+  const median = ready.p50 < Infinity ? ready.p50 : (contender.heatEndS ?? tableS);
   const wanted = contender.waitsOnHeat
-    ? Math.max(tableS, median < Infinity ? median : 0)
+    ? Math.max(tableS, median)
     : contender.endsByBite
       ? median
       : (contender.heatEndS ?? median);
-  return Math.max(FIVE_MINUTES_S, roundToFive(Math.min(wanted < Infinity ? wanted : tableS, latestS)));
+  const isLate = Math.min(ready.p10, wanted) > latestS;
+  return {
+    readyS: Math.max(FIVE_MINUTES_S, roundToFive(isLate ? wanted : Math.min(wanted, latestS))),
+    isLate,
+  };
 }
 
 /** Median start of a stage, kept between the stage before it and the ready time. */

@@ -33,12 +33,12 @@ const NO_ROUND_BEFORE_END_S = 25 * MINUTE_S;
 
 /**
  * The fewest rounds that give every piece its rhythm: each round waits for the piece that can wait least, and takes
- * along all that are due by then. Rounds that fall when everybody sleeps are left out; the watch of the fire stays.
+ * along all that are due by then. Rounds that fall when nobody is there are left out; the watch of the fire stays.
  */
 export function roundTasks(
   bare: readonly BareSpan[],
   formulas: readonly Formula[],
-  asleep: readonly Span[],
+  absent: readonly Span[],
 ): DraftTask[] {
   const spritz = formulas.filter((formula) => formula.kind === 'spritz');
   const open = bare.map(({ piece, span }) => {
@@ -58,9 +58,9 @@ export function roundTasks(
     if (!waiting.length) break;
     const atS = Math.min(...waiting.map((o) => Math.min(o.due.toS, o.endS)));
     const joined = waiting.filter((o) => o.due.fromS <= atS);
-    const sleeping = asleep.find((span) => atS >= span.fromS && atS < span.toS);
-    if (sleeping) {
-      for (const o of joined) o.due = windowFrom(sleeping.toS, [0, 30]);
+    const absence = absent.find((span) => atS >= span.fromS && atS < span.toS);
+    if (absence) {
+      for (const o of joined) o.due = windowFrom(absence.toS, [0, 30]);
       continue;
     }
     const round = tasks.length + 1;
