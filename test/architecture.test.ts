@@ -32,7 +32,7 @@ const ROOMS: readonly (readonly string[])[] = [
   ['meat', 'fire', 'sauce'],
   ['day', 'tender'],
   ['safety', 'forecast'],
-  ['schedule'],
+  ['guests', 'schedule'],
   ['choices'],
   ['writeup'],
   ['calc'],

@@ -33,6 +33,12 @@ export {
   type StageForecast,
   TIMED_WORDS,
 } from './forecast/types.ts';
+export { type AllergenLine, allergenTable } from './guests/at-risk.ts';
+export { type BuyingList, type BuyLine, buyingList, type Market, type Section } from './guests/buying.ts';
+export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';
+export { type Fuel, fuelOf } from './guests/fuel.ts';
+export { itemsNeeded, type Portions, portionsOf } from './guests/portions.ts';
+export { type EdibleYield, edibleYield } from './guests/yields.ts';
 export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
 export {
   comeUpNotices,
@@ -71,3 +77,5 @@ export type {
   Walk,
   Workplace,
 } from './schedule/types.ts';
+export { type CalendarEvent, type CalendarOptions, calendarText } from './writeup/calendar.ts';
+export { calendarEvents } from './writeup/calendar-of-plan.ts';

@@ -2,6 +2,7 @@ import { airCalcs } from '../air/calcs.ts';
 import { fireCalcs } from '../fire/calcs.ts';
 import { foodCalcs } from '../food/calcs.ts';
 import { meatCalcs } from '../forecast/calcs.ts';
+import { guestCalcs } from '../guests/calcs.ts';
 import { heatCalcs } from '../heat/calcs.ts';
 import { safetyCalcs } from '../safety/calcs.ts';
 import { sauceCalcs } from '../sauce/calcs.ts';
@@ -21,6 +22,7 @@ const ROOMS: readonly (readonly CalcSpec[])[] = [
   fireCalcs,
   sauceCalcs,
   safetyCalcs,
+  guestCalcs,
 ];
 
 export const calcs: readonly CalcSpec[] = ROOMS.flat();

@@ -163,4 +163,11 @@ export const scheduleMessages = messages({
   'price.more-loss': () => 'more cut face: a little drier, more bark',
   'price.hot-pit': () => 'edges darken sooner; watch the sugar',
   'price.more-tests': () => 'a test every quarter of an hour at the end',
+
+  'guests.allergens-unknown': (p: { formula: string }) =>
+    `${p.formula} holds something whose allergens we do not know. Read its label.`,
+  'guests.allergen-not-found': (p: { allergen: string }) =>
+    `A guest named ${p.allergen}. Nothing in the formulas lists it; the labels decide.`,
+  'guests.at-risk': () =>
+    'Somebody at risk eats with you: nothing undercooked, nothing held warm below the rule, no leftovers of the day before.',
 });
