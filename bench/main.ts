@@ -2,6 +2,7 @@
 import { cpus } from 'node:os';
 import { engineFigures } from './engine.ts';
 import { report } from './measure.ts';
+import { scheduleFigures } from './schedule.ts';
 
 console.log(`Node ${process.versions.node}, ${cpus().length} processors, ${cpus()[0]?.model ?? 'unknown'}\n`);
-console.log(report(await engineFigures()));
+console.log(report([...(await engineFigures()), ...(await scheduleFigures())]));
