@@ -31,7 +31,9 @@ export async function main(argv: readonly string[]): Promise<number> {
 
   program
     .command('plan [words...]')
-    .description('the two days of a cook: plan FILE [--json] [--units us|metric] [--sheet OUT.html]')
+    .description(
+      'the two days of a cook: plan FILE [--json] [--units us|metric] [--sheet OUT.html] [--why PIECE]',
+    )
     .helpOption(false)
     .allowUnknownOption()
     .passThroughOptions()

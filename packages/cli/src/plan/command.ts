@@ -9,6 +9,7 @@ import { planJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
 import { readerOf } from './reader.ts';
 import { planText } from './text/print.ts';
+import { whyText } from './text/why.ts';
 
 export interface Streams {
   readonly out: (text: string) => void;
@@ -46,7 +47,14 @@ async function present(report: PlanReport, options: PlanOptions, streams: Stream
     await writeFile(options.sheetPath, sheetHtml(report, settings));
     streams.err(`${tell({ id: 'plan.written', params: { path: options.sheetPath } })}\n`);
   }
-  if (options.wantsJson) streams.out(`${JSON.stringify(planJson(report, print), null, 2)}\n`);
+  if (options.why !== undefined) {
+    const why = whyText(report, options.why, print);
+    if ('problem' in why) {
+      streams.err(`${tell(why.problem)}\n`);
+      return 2;
+    }
+    streams.out(why.text);
+  } else if (options.wantsJson) streams.out(`${JSON.stringify(planJson(report, print), null, 2)}\n`);
   else streams.out(planText(report, print));
   return 0;
 }

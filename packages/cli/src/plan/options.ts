@@ -6,11 +6,13 @@ export interface PlanOptions {
   readonly wantsJson: boolean;
   readonly units?: 'us' | 'metric';
   readonly sheetPath?: string;
+  /** Letter or id of the piece whose why is asked. */
+  readonly why?: string;
   readonly members: number;
   readonly seed: number;
 }
 
-const VALUED = ['--units', '--sheet', '--members', '--seed'];
+const VALUED = ['--units', '--sheet', '--why', '--members', '--seed'];
 
 /** Reads `FILE` and the options of `plan`; what it does not know is said, never skipped. */
 export function readOptions(words: readonly string[]): PlanOptions | Said {
@@ -36,6 +38,7 @@ export function readOptions(words: readonly string[]): PlanOptions | Said {
   if (seed === undefined) return unknown(`--seed ${values.get('--seed')}`);
   if (paths.length !== 1) return { id: 'plan.no-file', params: { path: paths[1] ?? 'Nothing' } };
   const sheetPath = values.get('--sheet');
+  const why = values.get('--why');
   return {
     path: paths[0]!,
     wantsJson,
@@ -43,6 +46,7 @@ export function readOptions(words: readonly string[]): PlanOptions | Said {
     seed,
     ...(units && { units }),
     ...(sheetPath && { sheetPath }),
+    ...(why && { why }),
   };
 }
 

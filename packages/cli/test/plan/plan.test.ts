@@ -2,12 +2,14 @@
 import { readFileSync } from 'node:fs';
 import { printer } from '@pitwright/words';
 import { describe, expect, test } from 'vitest';
+import { runPlan } from '../../src/plan/command.ts';
 import { planJson } from '../../src/plan/json.ts';
 import { readerOf } from '../../src/plan/reader.ts';
 import { planForm, planJsonSchema } from '../../src/plan/schema.ts';
 import { COLUMNS } from '../../src/plan/text/layout.ts';
 import { planText } from '../../src/plan/text/print.ts';
-import { EXAMPLES, exampleReport } from './examples.ts';
+import { whyText } from '../../src/plan/text/why.ts';
+import { EXAMPLES, examplePath, exampleReport } from './examples.ts';
 
 const at = (instant: string): number => Date.parse(instant);
 
@@ -95,6 +97,60 @@ describe.each(EXAMPLES)('%s', (name) => {
       expect(formula.notices.map((notice) => notice.id)).toEqual(
         expect.arrayContaining(['safety.sauce-cold', 'safety.brush']),
       );
+  });
+});
+
+test('why a piece is where it is: told at several hours before the table, each with its clock', () => {
+  const report = exampleReport('regatta-dinner');
+  const print = printer(readerOf(report.cook, 'metric'));
+  const why = whyText(report, 'D', print);
+  if ('problem' in why) throw new Error(why.problem.id);
+  expect(why.text.match(/ in {2,}/g)!.length).toBeGreaterThanOrEqual(3);
+  expect(why.text).toMatch(/ W /);
+  expect(whyText(report, 'Q', print)).toMatchObject({ problem: { id: 'plan.no-such-piece' } });
+});
+
+test('the shoulder’s night is told with its other ways and their prices', () => {
+  const report = exampleReport('regatta-dinner');
+  const text = planText(report, printer(readerOf(report.cook, 'metric')));
+  expect(report.plan.nightWorkS).toBeGreaterThan(0);
+  const kinds = report.plan.alternatives.map(({ id }) => id.split(':')[0]);
+  expect(kinds).toEqual(expect.arrayContaining(['tend', 'oven', 'cut-in-two']));
+  for (const way of report.plan.alternatives)
+    expect(way.buys.length + way.costs.length, way.id).toBeGreaterThan(0);
+  expect(text).toMatch(/costs:/);
+  expect(text).toMatch(/of sleep/);
+});
+
+describe('the command line', () => {
+  async function run(...words: string[]) {
+    const out: string[] = [];
+    const err: string[] = [];
+    const status = await runPlan(words, { out: (text) => out.push(text), err: (text) => err.push(text) });
+    return { status, out: out.join(''), err: err.join('') };
+  }
+
+  test('prints JSON of its schema for a file', async () => {
+    const { status, out } = await run(
+      examplePath('two-racks'),
+      '--json',
+      '--members=10',
+      '--units',
+      'metric',
+    );
+    expect(status).toBe(0);
+    expect(planForm.safeParse(JSON.parse(out)).success).toBe(true);
+  });
+
+  test('says every problem of a broken file with its line, and what it does not know', async () => {
+    const missing = await run('no-such-file.yaml');
+    expect([missing.status, missing.err]).toEqual([2, expect.stringContaining('no-such-file.yaml')]);
+    expect((await run(examplePath('two-racks'), '--colour')).err).toContain('--colour');
+    expect((await run(examplePath('two-racks'), '--units', 'stone')).status).toBe(2);
+    const schema = new URL('../../schema/plan.schema.json', import.meta.url).pathname;
+    const broken = await run(schema);
+    expect(broken.status).toBe(2);
+    expect(broken.err).toMatch(/plan\.schema\.json:\d+:\d+ /);
   });
 });
 

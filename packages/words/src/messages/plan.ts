@@ -75,6 +75,9 @@ export const planMessages = messages({
   'plan.section.formulas': () => 'Sauce, rub, spritz',
   'plan.section.cautions': () => 'Cautions for the whole cook',
 
+  'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
+  'plan.why.member': () =>
+    'Told of one try, the one whose finish is nearest the middle, put on at the planned hour.',
   'plan.piece.each': (p: { mass: Quantity }, print) => `${print.quantity(p.mass)} each`,
   'plan.piece.bone-in': () => 'bone in',
   'plan.piece.place': (p: { place: string }) =>
@@ -181,7 +184,7 @@ export const planMessages = messages({
   'plan.no-such-piece': (p: { asked: string; letters: string }) =>
     `No piece is called ${p.asked}. The letters are ${p.letters}.`,
   'plan.unknown-option': (p: { option: string }) =>
-    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --members N, --seed N.`,
+    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --why PIECE, --members N, --seed N.`,
   'plan.problem-at': (p: { path: string; line: number; column: number; problem: string }) =>
     `${p.path}:${p.line}:${p.column} ${p.problem}`,
 });

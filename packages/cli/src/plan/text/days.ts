@@ -75,21 +75,21 @@ function lineText(line: DayLine, report: PlanReport, print: Printer): string[] {
   );
 }
 
-/** On a day whose fire wants looking at: how often and until when. */
-function watchText({ plan }: PlanReport, lines: readonly DayLine[], print: Printer): string[] {
-  const watch = plan.fireWatch;
-  const last = lines[lines.length - 1]!.at;
-  if (
-    !watch ||
-    Date.parse(last) < Date.parse(watch.fromAt) ||
-    Date.parse(lines[0]!.at) > Date.parse(watch.toAt)
-  )
-    return [];
-  const said = {
-    id: 'plan.day.watch',
-    params: { from: watch.fromAt, to: watch.toAt, reach: watch.reachS },
-  };
+/** How often the fire wants a look, and until when. */
+function watchText({ plan }: PlanReport, print: Printer): string[] {
+  const { fromAt, toAt, reachS } = plan.fireWatch!;
+  const said = { id: 'plan.day.watch', params: { from: fromAt, to: toAt, reach: reachS } };
   return row(['', '', '', say(said, print), ''], LIST);
+}
+
+/** The lines of a day; where the fire burns, its watch stands from the hour it is lit, or at the head of the day. */
+function withWatch(report: PlanReport, lines: readonly DayLine[], print: Printer): string[] {
+  const watch = report.plan.fireWatch;
+  const texts = lines.map((line) => lineText(line, report, print));
+  const burnsOn = watch && lines.some((line) => line.at >= watch.fromAt && line.at < watch.toAt);
+  if (!watch || !burnsOn) return texts.flat();
+  const lit = lines.findIndex((line) => line.at >= watch.fromAt && line.task?.kind === 'light-fire') + 1;
+  return [...texts.slice(0, lit).flat(), ...watchText(report, print), ...texts.slice(lit).flat()];
 }
 
 /** The two days as one ordered list, each line with its clock, what is left to the table and what has passed. */
@@ -101,8 +101,7 @@ export function daysText(report: PlanReport, print: Printer): string[] {
     ...daysOf(report, print).flatMap(({ day, lines }) => [
       ...heading(day),
       ...row(head, LIST),
-      ...watchText(report, lines, print),
-      ...lines.flatMap((line) => lineText(line, report, print)),
+      ...withWatch(report, lines, print),
     ]),
     '',
     ...paragraph(say({ id: 'plan.day.note' }, print)),
