@@ -64,7 +64,7 @@ function nightVariants(cook: Cook, piece: Piece): Variant[] {
     costs,
   });
   const found: Variant[] = [];
-  if (cook.kitchen.ovens > 0 && !piece.stages.some((stage) => stage.in === 'oven'))
+  if (cook.kitchen.ovens > 0 && !piece.stages.some((stage) => stage.in === 'oven' && !isWait(stage)))
     found.push(
       variant(
         'oven',
