@@ -68,6 +68,12 @@ describe('the ordinary sauce', () => {
     expect(Math.abs(other.p50 / made.simmerS!.p50 - 1)).toBeLessThan(0.1);
   });
 
+  test('a spoon is 8 % in doubt, a scale a gram', () => {
+    expect(outcomeOf(sauce('ketchup 2 cup')).rawMassSdG).toBeCloseTo(0.08 * 2 * 236.5882365 * 1.15, 6);
+    expect(outcomeOf(sauce('ketchup 100 g')).rawMassSdG).toBeCloseTo(1, 9);
+    expect(outcomeOf(sauce('ketchup 1000 g')).rawMassSdG).toBeCloseTo(5, 9);
+  });
+
   test('the curve ends at the water that goes', () => {
     const last = made.curve!.points.at(-1)!;
     expect(last.waterOffG).toBeCloseTo(made.waterOffG, 6);

@@ -6,7 +6,7 @@ import { type Allergens, allergensOf } from './allergens.ts';
 import { addBatches, type Batch, batchMassG, batchOf } from './batch.ts';
 import { evaporate } from './evaporation.ts';
 import { type Figures, figuresOf } from './figures.ts';
-import { formulaLines, type OwnIngredients, type ResolvedLine } from './formulaLines.ts';
+import { formulaLines, lineSdG, type OwnIngredients, type ResolvedLine } from './formulaLines.ts';
 import { goalOf, PLATED_SD, THICKNESS_SD } from './goal.ts';
 import { inversionRate, invert } from './inversion.ts';
 import { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
@@ -49,6 +49,8 @@ export interface SauceOutcome {
   readonly raw: Batch;
   readonly finished: Batch;
   readonly rawMassG: number;
+  /** One standard deviation, by spoon and scale [g]. */
+  readonly rawMassSdG: number;
   readonly finishedMassG: number;
   readonly waterOffG: number;
   readonly finishedVolumeMl: number;
@@ -165,6 +167,7 @@ export function sauceOutcome(formula: Formula, options: OutcomeOptions = {}): Ou
     raw,
     finished,
     rawMassG,
+    rawMassSdG: Math.sqrt(lines.reduce((sum, line) => sum + lineSdG(line) * lineSdG(line), 0)),
     finishedMassG: batchMassG(finished),
     waterOffG,
     finishedVolumeMl,
