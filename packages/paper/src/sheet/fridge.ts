@@ -112,13 +112,15 @@ function jobTable(report: PlanReport, print: Printer, roomPx: number): string {
 export function fridgePage(report: PlanReport, settings: PrintSettings, header: string): string {
   const print = printer(settings);
   const tell = (said: Said): string => escaped(say(said, print));
+  // What would help stands in the plan, not on the sheet.
+  const sheetAnswer = answer(report, print).filter((said) => !said.id.startsWith('plan.chance-short'));
   const cautions = kitchenNotices(report.notices).map(tell);
   const formulas = report.formulas.flatMap((one) => formulaLines(one, settings));
   const weighPx = Math.ceil(formulas.length / FORMULA_COLUMNS + 1) * FORMULA_LINE_PX;
   return element(
     'section',
     'page',
-    `${header}<p>${answer(report, print).map(tell).join(' ')}</p>` +
+    `${header}<p>${sheetAnswer.map(tell).join(' ')}</p>` +
       `<h2>${tell({ id: 'sheet.weigh' })}</h2>${element('div', 'weigh', formulas.join(''))}` +
       `<h2>${tell({ id: 'sheet.jobs' })}</h2>${jobTable(report, print, OPEN_PX - weighPx)}<div class="notes"></div>` +
       (cautions.length > 0

@@ -6,7 +6,7 @@ function sayableMinutes(seconds: number, exact: boolean): number {
   return exact || minutes < 10 ? Math.round(minutes) : Math.round(minutes / 5) * 5;
 }
 
-/** A duration in s: `35 min`, `2 h 10`, `16 h`. Rounded to 5 minutes from ten on unless `exact`. */
+/** A duration in s: `35 min`, `2 h 10`, `16 h`; whole days from two on: `4 days`. Rounded to 5 minutes from ten on unless `exact`. */
 export function duration(seconds: number, { exact = false } = {}): string {
   if (!(seconds >= 0 && Number.isFinite(seconds)))
     throw new RangeError(`duration must be finite and at least 0 s, got ${seconds}`);
@@ -15,6 +15,7 @@ export function duration(seconds: number, { exact = false } = {}): string {
   const hours = Math.floor(minutes / 60);
   const rest = minutes - hours * 60;
   if (hours === 0) return `${minutes} min`;
+  if (rest === 0 && hours >= 48 && hours % 24 === 0) return `${hours / 24} days`;
   return rest === 0 ? `${hours} h` : `${hours} h ${String(rest).padStart(2, '0')}`;
 }
 

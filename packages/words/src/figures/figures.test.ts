@@ -90,6 +90,7 @@ test('durations as a cook says them', () => {
     '16 h',
     '7 min',
   ]);
+  expect([duration(86400), duration(4 * 86400)]).toEqual(['24 h', '4 days']);
   expect(elapsed(7800 + 120)).toBe('2 h 12 in');
   expect([durationRange(1200, 2100), durationRange(10200, 11700)]).toEqual(['20–35 min', '2 h 50–3 h 15']);
   expect(() => duration(Infinity)).toThrow(RangeError);
