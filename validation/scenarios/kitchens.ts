@@ -12,7 +12,7 @@ export function exampleCook(name: string): Cook {
 
 const regatta = (): Cook => exampleCook('regatta-dinner');
 
-/** Racks in the box, so that they can wait; the chicken beside them. */
+/** The chicken beside the ribs and not after them; racks that rest in the open go into the box. */
 export function regattaInBoxes(): Cook {
   const cook = regatta();
   return {
@@ -53,12 +53,15 @@ export function scenarios(): Scenario[] {
     { name: 'the regatta dinner', cook: base, fits: true },
     { name: 'two racks on a kettle', cook: exampleCook('two-racks'), fits: true },
     {
-      name: 'one pair of hands, at the race from ten to half past eleven',
+      name: 'one pair of hands, away on Saturday afternoon and at the early race',
       cook: {
         ...without(base, 'D'),
         hands: base.hands.map((hand) => ({
           ...hand,
-          away: [{ from: '2027-09-12T09:20:00Z', to: '2027-09-12T10:10:00Z' }],
+          away: [
+            { from: '2027-09-11T14:30:00Z', to: '2027-09-11T17:00:00Z' },
+            { from: '2027-09-12T05:00:00Z', to: '2027-09-12T05:45:00Z' },
+          ],
         })),
       },
       fits: true,

@@ -6,7 +6,7 @@ import { allReadyS, type Contender, rangeOf } from './on-time.ts';
 import { chooseStarts, type Starts } from './starts.ts';
 
 /** The order asked between pieces is given up for no less than this share. */
-const WORTH_THE_ORDER = 0.05;
+const WORTH_THE_ORDER = 0.1;
 
 /** Starts for the chance asked, with the night and the order between pieces priced. */
 export function startsOf(

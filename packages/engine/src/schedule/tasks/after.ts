@@ -33,6 +33,7 @@ export function afterTasks(scene: TaskScene, offIds: readonly string[], firstSli
       subject: 'kitchen',
       duration: fixedDuration('chill-leftovers'),
       after: [{ id: serve.id, minLagS: 30 * MINUTE_S, maxLagS: withinS - 30 * MINUTE_S }],
+      wishS: scene.tableS.atS + 50 * MINUTE_S,
     }),
     draft({
       kind: 'clean',

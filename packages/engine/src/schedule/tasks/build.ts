@@ -11,7 +11,7 @@ import { type DraftPlan, type DraftTask, draft, type TaskScene, taskId } from '.
 import { fixedDuration } from './durations.ts';
 import { fireTasks } from './fire.ts';
 import { brineTasks, isFor, mixRub, mixSpritz, sauceTasks } from './formulas.ts';
-import { type PieceDay, pieceDay } from './piece-day.ts';
+import { type PieceDay, pieceDay, waitsInOven } from './piece-day.ts';
 import { buyTask, OUT_LAG_S, outOfFridge, preparationTasks, RUB_LAG_S } from './preparation.ts';
 import { roundTasks } from './rounds.ts';
 
@@ -112,7 +112,9 @@ export function buildTasks(
   tasks.push(...preparation.tasks, ...contenders.map((c) => outOfFridge(c.piece)));
   occupancies.push(...preparation.occupancies);
   for (const { piece } of contenders) bindPreparation(tasks, piece.id, familyOf(piece.cut));
-  tasks.push(...ovenTasks(tasks));
+  tasks.push(
+    ...ovenTasks(tasks, new Set(contenders.flatMap((c) => (waitsInOven(c.piece) ? [c.piece.id] : [])))),
+  );
   tasks.push(
     ...afterTasks(
       scene,
@@ -166,10 +168,12 @@ function bindPreparation(tasks: DraftTask[], pieceId: string, family: string): v
   addLag(tasks, outId, { id: buyId, minLagS: 0 });
 }
 
-/** The oven is lit before the first piece goes into it. */
-function ovenTasks(tasks: DraftTask[]): DraftTask[] {
+/** The oven is lit before the first piece goes into it, to finish or to be kept warm. */
+function ovenTasks(tasks: DraftTask[], keptWarm: ReadonlySet<string>): DraftTask[] {
   const first = tasks
-    .filter((task) => task.kind === 'to-oven')
+    .filter(
+      (task) => task.kind === 'to-oven' || (task.kind === 'take-off' && keptWarm.has(task.pieceIds[0]!)),
+    )
     .sort((a, b) => (a.wishS ?? 0) - (b.wishS ?? 0))[0];
   if (!first) return [];
   const light = draft({

@@ -60,3 +60,11 @@ export const shelvesOf = (piece: Piece): number => piece.count * ITEM_SHELVES[fa
 export const DEFAULT_SHELVES = 4;
 /** A few jars of sauce. */
 export const JAR_SHELVES = 0.25;
+
+/**
+ * Share of a household oven that one item takes, wrapped.
+ * @source common practice, no source: two racks of trays hold ten racks of ribs, or three shoulders
+ */
+const ITEM_OVEN: Readonly<Record<string, number>> = { rack: 0.1, large: 0.3, bird: 0.02, roast: 0.3 };
+
+export const ovenShareOf = (piece: Piece): number => piece.count * ITEM_OVEN[familyOf(piece.cut)]!;

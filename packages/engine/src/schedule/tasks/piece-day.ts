@@ -7,7 +7,7 @@ import type { StartGives } from '../starts.ts';
 import type { Occupancy, TaskKind, TaskLag } from '../types.ts';
 import { type DraftTask, draft, slotDurationS, type TaskScene, taskId } from './draft.ts';
 import { jobDuration } from './durations.ts';
-import { footprintM2 } from './footprint.ts';
+import { footprintM2, ovenShareOf } from './footprint.ts';
 import type { BareSpan } from './rounds.ts';
 
 export interface PieceDay {
@@ -289,6 +289,10 @@ const stageSign = (ending: Stage, next: Stage): Said => {
   }
 };
 
+/** Whether the kitchen oven keeps it warm for the table. */
+export const waitsInOven = (piece: Piece): boolean =>
+  piece.stages.some((stage) => (stage.kind === 'rest' || stage.kind === 'hold') && stage.in === 'oven');
+
 function occupancies(
   piece: Piece,
   onId: string,
@@ -311,7 +315,12 @@ function occupancies(
   });
   return [
     stay('grate', footprintM2(piece), onId, ovenFromId ?? offId),
-    ...(ovenFromId ? [stay('oven', 0.5, ovenFromId, offId)] : []),
-    ...(holdsInBox && familyOf(piece.cut) === 'large' ? [stay('box', 1, offId, sliceId)] : []),
+    ...(ovenFromId ? [stay('oven', ovenShareOf(piece), ovenFromId, offId)] : []),
+    ...(waitsInOven(piece)
+      ? [{ ...stay('oven', ovenShareOf(piece), offId, sliceId), id: `${piece.id}/oven-hold` }]
+      : []),
+    ...(holdsInBox && !waitsInOven(piece) && familyOf(piece.cut) === 'large'
+      ? [stay('box', 1, offId, sliceId)]
+      : []),
   ];
 }
