@@ -5,7 +5,7 @@ import { Boundary } from './parts/boundary.tsx';
 import { Key } from './parts/key.tsx';
 import { Gone } from './places/gone.tsx';
 import { writingOf } from './settings.ts';
-import { KeepingProvider, useKept } from './use-keeping.tsx';
+import { KeepingProvider, useDevice, useKept } from './use-keeping.tsx';
 import { deviceZone, ReaderProvider, useWords } from './words.tsx';
 
 const Shelf = lazy(() => import('./places/shelf/shelf.tsx'));
@@ -41,7 +41,7 @@ export function App(props: { journal: Journal }) {
 function Reading(props: { children: ReactNode }) {
   const state = useKept();
   return (
-    <ReaderProvider writing={writingOf(state)} zone={deviceZone()}>
+    <ReaderProvider writing={writingOf(state, useDevice())} zone={deviceZone()}>
       {props.children}
     </ReaderProvider>
   );

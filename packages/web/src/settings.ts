@@ -8,19 +8,21 @@ import {
 } from '@pitwright/model';
 import { guessedWriting, type Writing } from './words.tsx';
 
-const WRITING: Subject = { kind: 'setting', id: 'writing' };
+/** Each device writes as its own hand does: another hand at the same server may use other units. */
+const subjectOf = (device: string): Subject => ({ kind: 'setting', id: `writing.${device}` });
 
-/** How this person writes, once told. */
-export function toldWriting(state: State): Writing | undefined {
-  return state.settings.get(WRITING.id)?.document as Writing | undefined;
+/** How the person at this device writes, once told. */
+export function toldWriting(state: State, device: string): Writing | undefined {
+  return state.settings.get(subjectOf(device).id)?.document as Writing | undefined;
 }
 
-export const writingOf = (state: State): Writing => toldWriting(state) ?? guessedWriting(navigator.language);
+export const writingOf = (state: State, device: string): Writing =>
+  toldWriting(state, device) ?? guessedWriting(navigator.language);
 
 /** The entry that tells it; none where nothing changes. */
-export function writingEntry(state: State, writing: Writing): EntryDraft | undefined {
-  const told = toldWriting(state);
-  if (!told) return createEntry(WRITING, writing);
+export function writingEntry(state: State, device: string, writing: Writing): EntryDraft | undefined {
+  const told = toldWriting(state, device);
+  if (!told) return createEntry(subjectOf(device), writing);
   const changes = changesBetween(told, writing);
-  return changes.length > 0 ? setEntry(WRITING, changes) : undefined;
+  return changes.length > 0 ? setEntry(subjectOf(device), changes) : undefined;
 }

@@ -45,6 +45,9 @@ export function useKept(): State {
   return useSyncExternalStore(journal.watch, () => journal.state);
 }
 
+/** The id of this device, as its entries carry it. */
+export const useDevice = (): string => useHeld().journal.store.device;
+
 export const useFault = (): unknown => useHeld().fault;
 
 /** One cook that is kept and not removed. */

@@ -42,7 +42,11 @@ async function show(): Promise<void> {
   }
   showKeys(id);
   say(text('web.print.waiting'));
-  const settings: PrintSettings = { ...METRIC, ...writingOf(journal.state), zone: kept.document.zone };
+  const settings: PrintSettings = {
+    ...METRIC,
+    ...writingOf(journal.state, journal.store.device),
+    zone: kept.document.zone,
+  };
   const foreteller = new Foreteller();
   try {
     const foresight = await foreteller.foresee(kept.document, MEMBERS);

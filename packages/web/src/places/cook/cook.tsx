@@ -7,7 +7,7 @@ import { Key } from '../../parts/key.tsx';
 import { Strip } from '../../parts/strip.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { writingOf } from '../../settings.ts';
-import { useCook, useKeeper, useKept } from '../../use-keeping.tsx';
+import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords } from '../../words.tsx';
 import { Gone } from '../gone.tsx';
 import { Bands } from './bands-strip.tsx';
@@ -24,9 +24,10 @@ export default function CookPlace() {
   const { id = '' } = useParams();
   const kept = useCook(id);
   const state = useKept();
+  const device = useDevice();
   if (!kept) return <Gone />;
   return (
-    <ReaderProvider writing={writingOf(state)} zone={kept.document.zone}>
+    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
       <CookSheet cook={kept.document} key={kept.id} />
     </ReaderProvider>
   );

@@ -170,10 +170,10 @@ export default function NewCook() {
                 {answers.meats.length > 1 ? (
                   <Key
                     kind="plain"
+                    aria-label={`${text('web.new.leave-out')}: ${print.cut(meat.cut)}`}
                     onClick={() => change({ meats: answers.meats.filter((other) => other.key !== meat.key) })}
                   >
                     {text('web.new.leave-out')}
-                    <span className="vh"> {print.cut(meat.cut)}</span>
                   </Key>
                 ) : null}
               </div>

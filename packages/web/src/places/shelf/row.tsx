@@ -57,9 +57,12 @@ export function ShelfRow(props: {
           ))}
         </span>
       ) : null}
-      <Key aria-expanded={isOpen} onClick={() => setOpen((open) => !open)}>
+      <Key
+        aria-expanded={isOpen}
+        aria-label={`${text('web.shelf.more')}: ${document.name}`}
+        onClick={() => setOpen((open) => !open)}
+      >
         {text('web.shelf.more')}
-        <span className="vh">: {document.name}</span>
       </Key>
       {isOpen && newName === undefined ? (
         <div className="keys shelf-deeds">
@@ -100,9 +103,11 @@ export function RemovedRow(props: { subject: Subject; name: string }) {
   return (
     <li className="shelf-row removed">
       <span className="shelf-name">{props.name}</span>
-      <Key onClick={() => keeper.write(bringBackEntry(props.subject))}>
+      <Key
+        aria-label={`${text('web.shelf.bring-back')}: ${props.name}`}
+        onClick={() => keeper.write(bringBackEntry(props.subject))}
+      >
         {text('web.shelf.bring-back')}
-        <span className="vh">: {props.name}</span>
       </Key>
     </li>
   );

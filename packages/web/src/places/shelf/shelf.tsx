@@ -7,7 +7,7 @@ import {
   type Recipe,
 } from '@pitwright/model';
 import { newId } from '@pitwright/store';
-import { capital, pitName } from '@pitwright/words';
+import { capital, clock, date, pitName } from '@pitwright/words';
 import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Answer } from '../../parts/answer.tsx';
@@ -15,8 +15,8 @@ import { Key } from '../../parts/key.tsx';
 import { Strip } from '../../parts/strip.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { toldWriting } from '../../settings.ts';
-import { useKeeper, useKept } from '../../use-keeping.tsx';
-import { useWords } from '../../words.tsx';
+import { useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
+import { ReaderProvider, usePrinter, useWords } from '../../words.tsx';
 import { useCookFiles } from './cook-files.tsx';
 import { recipeOf } from './from-cook.ts';
 import { shelveCooks } from './order.ts';
@@ -32,7 +32,7 @@ export default function Shelf() {
   const files = useCookFiles();
   const [addsPit, setAddsPit] = useState(false);
   const [, go] = useLocation();
-  const isFirst = toldWriting(state) === undefined;
+  const isFirst = toldWriting(state, useDevice()) === undefined;
   const cooks = shelveCooks(state.cooks.values(), Date.now());
   const standing = <T,>(map: ReadonlyMap<string, Kept<T>>) =>
     [...map.values()].filter((kept) => !kept.isRemoved);
@@ -65,8 +65,12 @@ export default function Shelf() {
           {next ? (
             rich('web.shelf.next', {
               name: next.document.name,
-              day: print.date(next.document.table.at),
-              hour: print.clock(next.document.table.at),
+              day: date(
+                next.document.table.at,
+                next.document.zone,
+                print.settings.clock === '12' ? 'us' : 'uk',
+              ),
+              hour: clock(next.document.table.at, { ...print.settings, zone: next.document.zone }),
             })
           ) : (
             <>
@@ -141,6 +145,15 @@ function Section(props: { title: string; children: ReactNode }) {
 }
 
 function CookRow(props: { kept: Kept<Cook>; onFile: (document: CookDocument) => void }) {
+  const { settings } = usePrinter();
+  return (
+    <ReaderProvider writing={settings} zone={props.kept.document.zone}>
+      <CookLine {...props} />
+    </ReaderProvider>
+  );
+}
+
+function CookLine(props: { kept: Kept<Cook>; onFile: (document: CookDocument) => void }) {
   const { text, print } = useWords();
   const keeper = useKeeper();
   const cook = props.kept.document;

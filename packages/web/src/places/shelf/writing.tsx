@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { toldWriting, writingEntry, writingOf } from '../../settings.ts';
-import { useKeeper, useKept } from '../../use-keeping.tsx';
+import { useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { useWords, type Writing } from '../../words.tsx';
 
 /** Units, hours and names of cuts: asked once, with a guess already there, and open to change ever after. */
@@ -10,14 +10,15 @@ export function WritingChoice(props: { isFirst: boolean }) {
   const { text } = useWords();
   const keeper = useKeeper();
   const state = useKept();
-  const [draft, setDraft] = useState<Writing>(() => writingOf(state));
+  const device = useDevice();
+  const [draft, setDraft] = useState<Writing>(() => writingOf(state, device));
   const change = (part: Partial<Writing>) => {
     const next = { ...draft, ...part };
     setDraft(next);
-    if (toldWriting(state)) tell(next);
+    if (toldWriting(state, device)) tell(next);
   };
   const tell = (writing: Writing) => {
-    const entry = writingEntry(state, writing);
+    const entry = writingEntry(state, device, writing);
     if (entry) keeper.write(entry);
   };
   return (

@@ -1,0 +1,36 @@
+// The app without its server, and again with it. Evidence: conformity.
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { launchChromium } from '../../../../test/chromium.ts';
+import { type App, openCook, settleIn, startApp, visit } from './app.ts';
+
+let browser: Browser;
+let app: App;
+beforeAll(async () => {
+  browser = await launchChromium();
+  app = await startApp();
+});
+afterAll(async () => {
+  await browser?.close();
+  await app?.remove();
+});
+
+test('with the server gone the page opens again, foresees, prints, and keeps what is written', async () => {
+  const { context, page } = await visit(browser);
+  await settleIn(page, app.url);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  // A first load that the copy answers.
+  await page.reload();
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+  await app.stop();
+
+  await openCook(page, app.url, 'two-racks-on-a-kettle');
+  const chicken = page.getByRole('button', { name: 'Another stage' });
+  await chicken.click();
+  await expect.poll(() => page.locator('.stages tbody tr').count()).toBe(5);
+  await page.reload();
+  await expect.poll(() => page.locator('.stages tbody tr').count()).toBe(5);
+  await page.goto(`${app.url}print.html?cook=two-racks-on-a-kettle`);
+  await page.locator('html[data-ready]').waitFor();
+  await context.close();
+});
