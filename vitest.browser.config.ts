@@ -7,5 +7,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 120_000,
     fileParallelism: false,
+    // A page on a busy machine answers late; what it answers is what is tested.
+    expect: { poll: { timeout: 20_000 } },
   },
 });

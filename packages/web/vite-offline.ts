@@ -33,7 +33,8 @@ export function offlineCopy(): Plugin {
       const addresses = files.map((file) => (file === 'index.html' ? '/' : `/${file}`));
       const source = readFileSync(join(outDir, 'service-worker.js'), 'utf8')
         .replace("'__EDITION__'", JSON.stringify(edition))
-        .replace('[/* __FILES__ */]', JSON.stringify(addresses));
+        .replace("['__FILES__']", JSON.stringify(addresses));
+      if (source.includes('__')) throw new Error('the service worker has lost the place of its list');
       writeFileSync(join(outDir, 'service-worker.js'), source);
       writeFileSync(join(outDir, '404.html'), readFileSync(join(outDir, 'index.html')));
     },

@@ -1,8 +1,6 @@
 // Keeps a whole copy of the app, so that it opens and computes without a network. The build fills in the list.
 const EDITION = '__EDITION__';
-const FILES = [
-  /* __FILES__ */
-];
+const FILES = ['__FILES__'];
 const SHELF = `pitwright-${EDITION}`;
 
 self.addEventListener('install', (event) => {
@@ -38,7 +36,7 @@ self.addEventListener('fetch', (event) => {
   event.respondWith(
     caches
       .open(SHELF)
-      .then((shelf) => shelf.match(address))
+      .then((shelf) => shelf.match(address, { ignoreVary: true }))
       .then((kept) => kept ?? fetch(request)),
   );
 });

@@ -50,7 +50,7 @@ export function useForesight(cook: Cook | undefined, isHeld: boolean): Foreseen 
         } catch (fault) {
           if (!(fault instanceof ForesightFault)) throw fault;
           // What fewer members of the same cook told still stands.
-          setSeen((before) => (before.foresight?.cook === now.cook ? before : { ...before, fault }));
+          setSeen((before) => (before.foresight?.cook === now.cook ? before : { fault }));
         }
       }
       isRunning.current = false;

@@ -14,7 +14,7 @@ function element(mark: Mark, key: number): ReactNode {
 export function Drawn(props: { drawing: Drawing; caption?: string; children?: ReactNode }) {
   const { width, height, marks, sentence, table } = props.drawing;
   return (
-    <div className="drawing" style={{ width, height }}>
+    <div className="drawing" style={{ width }}>
       <svg role="img" aria-label={sentence} width={width} height={height} viewBox={`0 0 ${width} ${height}`}>
         {marks.map(element)}
       </svg>

@@ -225,6 +225,7 @@ export const webMessages = messages({
   'web.piece.start-free': () => 'Let the plan choose',
   'web.stage.kind': () => 'stage',
   'web.stage.until': () => 'until',
+  'web.stage.figure': () => 'how much',
   'web.stage.begins': () => 'begins about',
   'web.stage.kind-of': (p: { number: number }) => `Stage ${p.number}`,
   'web.stage.until-of': (p: { number: number }) => `Stage ${p.number} until`,

@@ -1,4 +1,5 @@
 import type { Cook } from '@pitwright/model';
+import { capital } from '@pitwright/words';
 import type { ForesightFault } from '../../foresee/foreteller.ts';
 import type { Foresight } from '../../foresee/messages.ts';
 import { FULL_MEMBERS } from '../../foresee/use-foresight.ts';
@@ -48,7 +49,7 @@ export function CookAnswer(props: {
             doubt: text('web.cook.chance.doubt', { members }),
           }}
         >
-          <b>{print.chance(plan.chanceAllOnTime, members)}</b>
+          <b>{capital(print.chance(plan.chanceAllOnTime, members))}</b>
         </Ask>{' '}
         {rich('web.cook.answer', {
           count,

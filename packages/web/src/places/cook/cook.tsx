@@ -1,4 +1,4 @@
-import { type Cook, changesBetween, setEntry } from '@pitwright/model';
+import { type Cook, changesBetween, type Subject, setEntry } from '@pitwright/model';
 import { useEffect, useMemo, useState } from 'react';
 import { useParams } from 'wouter';
 import { useForesight } from '../../foresee/use-foresight.ts';
@@ -10,12 +10,14 @@ import { writingOf } from '../../settings.ts';
 import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords } from '../../words.tsx';
 import { Gone } from '../gone.tsx';
+import { pieceName } from './band-data.ts';
 import { Bands } from './bands-strip.tsx';
 import { CookAnswer } from './cook-answer.tsx';
 import { isDarkAt } from './fold.ts';
 import { Notes } from './notes.tsx';
 import { OpenedPiece } from './opened-piece.tsx';
 import { cookPlaces } from './places.ts';
+import { StagesTable } from './stages-table.tsx';
 import { TwoDays } from './two-days.tsx';
 import './cook.css';
 
@@ -126,9 +128,37 @@ function CookSheet(props: { cook: Cook }) {
             <TwoDays report={foresight} />
             <Notes foresight={foresight} />
           </>
-        ) : null}
+        ) : (
+          <Unforeseen cook={shown} isAtFault={fault !== undefined} subject={subject} onKeep={keep} />
+        )}
       </main>
     </>
+  );
+}
+
+/** Nothing to draw yet, or nothing that can be foreseen: then the stages can be mended and the last change taken back. */
+function Unforeseen(props: {
+  cook: Cook;
+  isAtFault: boolean;
+  subject: Subject;
+  onKeep: (cook: Cook) => void;
+}) {
+  const { print } = useWords();
+  if (!props.isAtFault) return <div className="waiting-room" />;
+  return (
+    <div className="opened">
+      <div className="keys">
+        <UndoKeys subject={props.subject} />
+      </div>
+      {props.cook.pieces.map((piece) => (
+        <div key={piece.id} className="unforeseen">
+          <h2>
+            {piece.letter} {pieceName(piece, print)}
+          </h2>
+          <StagesTable cook={props.cook} piece={piece} planned={undefined} onKeep={props.onKeep} />
+        </div>
+      ))}
+    </div>
   );
 }
 

@@ -74,6 +74,21 @@ function gripsOf(props: BandsProps & { plan: CookPlan; drawing: StripDrawing }, 
   return grips;
 }
 
+/** Grips nearer to each other than a finger tells apart are left out: close up they have room, and the table has all. */
+function apart(grips: readonly Grip[], { axis }: StripDrawing): Grip[] {
+  const kept: Grip[] = [];
+  for (const grip of grips) {
+    const x = axis.x(grip.atMs / 1000);
+    const isCrowded = kept.some(
+      (other) => other.y === grip.y && Math.abs(axis.x(other.atMs / 1000) - x) < APART_PX,
+    );
+    if (!isCrowded) kept.push(grip);
+  }
+  return kept;
+}
+
+const APART_PX = 27;
+
 interface Texts {
   readonly table: string;
   readonly start: (letter: string) => string;
@@ -97,7 +112,13 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
   });
   const isOnAxis = (atMs: number) => atMs / 1000 >= drawing.axis.fromS && atMs / 1000 <= drawing.axis.toS;
   // A small screen shows grips only where there is room for a thumb: on the piece seen close up.
-  const shown = isNarrow && !isCloseUp ? [] : grips.filter((grip) => isOnAxis(grip.atMs));
+  const shown =
+    isNarrow && !isCloseUp
+      ? []
+      : apart(
+          grips.filter((grip) => isOnAxis(grip.atMs)),
+          drawing,
+        );
   const chosen =
     shown.find((grip) => grip.key === chosenKey) ?? shown.find((grip) => grip.key !== 'table') ?? shown[0];
   const hour = (ms: number) => print.clock(new Date(ms).toISOString());

@@ -36,11 +36,15 @@ function endFor(word: EndWord): StageEnd {
   }
 }
 
+/** What another stage is, until it is told: the first of these that the piece has not yet. */
+const ADDED: readonly StageKind[] = ['foil', 'paper', 'glazed'];
+
 /** The stages of a piece, each with what ends it and when that is expected. All of it can be changed here. */
 export function StagesTable(props: {
   cook: Cook;
   piece: Piece;
-  planned: PlannedPiece;
+  /** Missing while nothing can be foreseen: the stages can be mended all the same. */
+  planned: PlannedPiece | undefined;
   onKeep: (cook: Cook) => void;
 }) {
   const { text, print } = useWords();
@@ -49,6 +53,7 @@ export function StagesTable(props: {
   const change = (index: number, part: Partial<Stage>) =>
     keep(piece.stages.with(index, { ...piece.stages[index]!, ...part }));
   const isWaiting = (kind: StageKind) => kind === 'rest' || kind === 'hold';
+  const newKind = ADDED.find((kind) => !piece.stages.some((stage) => stage.kind === kind)) ?? 'foil';
   const addBefore = piece.stages.findIndex((stage) => isWaiting(stage.kind));
   return (
     <>
@@ -57,7 +62,9 @@ export function StagesTable(props: {
           <tr>
             <th>{text('web.stage.kind')}</th>
             <th>{text('web.stage.until')}</th>
-            <th />
+            <th>
+              <span className="vh">{text('web.stage.figure')}</span>
+            </th>
             <th className="r">{text('web.stage.begins')}</th>
             <th>
               <span className="vh">{text('web.stage.leave-out')}</span>
@@ -75,7 +82,7 @@ export function StagesTable(props: {
               ...BITES.filter((bite) => bite !== 'raw').map((bite): EndWord => `bite:${bite}`),
               ...(isLast && isWaiting(stage.kind) ? (['table'] as const) : []),
             ];
-            const begins = planned.stages[index]?.startAt;
+            const begins = planned?.stages[index]?.startAt;
             return (
               // biome-ignore lint/suspicious/noArrayIndexKey: stages have no ids; their order is what they are
               <tr key={index}>
@@ -138,7 +145,7 @@ export function StagesTable(props: {
           onClick={() =>
             keep(
               piece.stages.toSpliced(addBefore < 0 ? piece.stages.length : addBefore, 0, {
-                kind: 'foil',
+                kind: newKind,
                 until: endFor('clock'),
               }),
             )
