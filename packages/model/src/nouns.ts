@@ -225,6 +225,8 @@ export interface Cook {
   readonly pit: Pit;
   readonly pieces: readonly Piece[];
   readonly formulas: readonly Formula[];
+  /** Starts of jobs set by hand on the run sheet, UTC instants by task id; a file does not hold them. */
+  readonly pinned?: Readonly<Record<string, string>>;
   readonly note?: string;
 }
 

@@ -3,6 +3,7 @@ import {
   forecastCook,
   PREVIEW_MEMBERS,
   planCook,
+  replanCook,
   type SolveLp,
   standingNotices,
   withAlternatives,
@@ -63,5 +64,24 @@ export function gatherReport(cook: Cook, forecast: CookForecast, solveLp?: Solve
     members,
     foresee: (other, pieceIds) => forecastCook(other, { members, seed: forecast.seed, pieceIds }),
   });
-  return { cook, forecast, plan, formulas, notices: standingNotices(cook) };
+  return pinnedReport({ cook, forecast, plan, formulas, notices: standingNotices(cook) }, cook);
+}
+
+/** Before every plan: nothing of it has begun. */
+const BEFORE_ALL = '1970-01-01T00:00:00Z';
+
+/**
+ * The same days with the jobs that `cook.pinned` names where hands put them, and everything else as near as it can be
+ * to where it stood.
+ */
+export function pinnedReport(report: PlanReport, cook: Cook): PlanReport {
+  const { pinned } = cook;
+  if (!pinned || Object.keys(pinned).length === 0) return { ...report, cook };
+  const { wouldReach, alternatives } = report.plan;
+  const plan = replanCook(report.plan, cook, report.forecast, {
+    now: BEFORE_ALL,
+    pinned,
+    simmers: simmersOf(report.formulas),
+  });
+  return { ...report, cook, plan: { ...plan, wouldReach, alternatives } };
 }

@@ -127,7 +127,8 @@ const weather: Form<Weather> = record<Weather>({
   words: optional('words', name),
 });
 
-type WrittenCook = Head<'cook'> & Omit<Cook, 'rules' | 'rulesTold'> & { readonly rules?: Cook['rules'] };
+type WrittenCook = Head<'cook'> &
+  Omit<Cook, 'rules' | 'rulesTold' | 'pinned'> & { readonly rules?: Cook['rules'] };
 
 function checkCook(cook: Partial<WrittenCook>, locate: Locate, reader: Reader): void {
   checkReferences(cook, locate('pieces'), locate('formulas'), reader);
@@ -185,8 +186,8 @@ export const cookForm: Form<Cook> = mapped(
     reader.problems.length > 0
       ? undefined
       : toIds({ ...rest, rules: rules ?? 'home-us', rulesTold: rules !== undefined }),
-  (cook): WrittenCook => {
-    const { rules, rulesTold, ...rest } = toLetters(cook);
+  (cook: Cook): WrittenCook => {
+    const { rules, rulesTold, pinned: _, ...rest } = toLetters(cook);
     return { kind: 'cook', form: 1, ...rest, ...(rulesTold ? { rules } : {}) };
   },
 );

@@ -38,6 +38,15 @@ export const drawMessages = messages({
   'draw.head-into': () => 'into it',
   'draw.head-dries': () => 'dries it',
   'draw.head-warms': () => 'warms it',
+  'draw.lanes': (p: { jobs: number; hands: number; table: string }) =>
+    `${p.jobs} jobs of ${count(p.hands)} ${p.hands === 1 ? 'pair' : 'pairs'} of hands on one axis that ends at the table at ${p.table}; under them what holds the pit, the burner, the oven and the fridge.`,
+  'draw.hills': (p: { above: string; aboveRange: string; below: string; belowRange: string }) =>
+    `${p.above}, ${p.aboveRange}; ${p.below}, ${p.belowRange}.`,
+  'draw.head-when': () => 'when',
+  'draw.head-job': () => 'job',
+  'draw.head-hands': () => 'hands',
+  'draw.head-may-move': () => 'may start',
+  'draw.head-range': () => '8 times in 10',
   'draw.head-what': () => 'what',
   'draw.head-remark': () => 'remark',
 });

@@ -1,4 +1,6 @@
+import { guestsPlaceMessages } from './guests-place.ts';
 import { messages } from './message.ts';
+import { runSheetMessages } from './run-sheet.ts';
 
 /** Jobs in two words, where a mark has no room for more. */
 const JOBS: Readonly<Record<string, string>> = {
@@ -40,6 +42,8 @@ const JOBS: Readonly<Record<string, string>> = {
 
 /** What the app says around the answers: places, keys, questions. `**…**` is set heavy. */
 export const webMessages = messages({
+  ...guestsPlaceMessages,
+  ...runSheetMessages,
   'web.places': () => 'Places',
   'web.place.shelf': () => 'Shelf',
   'web.place.new-cook': () => 'New cook',

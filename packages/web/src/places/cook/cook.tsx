@@ -2,9 +2,7 @@ import { type Cook, changesBetween, type Subject, setEntry } from '@pitwright/mo
 import { useEffect, useMemo, useState } from 'react';
 import { useParams } from 'wouter';
 import { useForesight } from '../../foresee/use-foresight.ts';
-import { followSun } from '../../light/light.ts';
 import { Key } from '../../parts/key.tsx';
-import { Strip } from '../../parts/strip.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { writingOf } from '../../settings.ts';
 import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
@@ -13,10 +11,9 @@ import { Gone } from '../gone.tsx';
 import { pieceName } from './band-data.ts';
 import { Bands } from './bands-strip.tsx';
 import { CookAnswer } from './cook-answer.tsx';
-import { isDarkAt } from './fold.ts';
+import { CookStrip } from './cook-strip.tsx';
 import { Notes } from './notes.tsx';
 import { OpenedPiece } from './opened-piece.tsx';
-import { cookPlaces } from './places.ts';
 import { StagesTable } from './stages-table.tsx';
 import { TwoDays } from './two-days.tsx';
 import './cook.css';
@@ -48,12 +45,6 @@ function CookSheet(props: { cook: Cook }) {
   const [before, setBefore] = useState<typeof foresight>();
   const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
 
-  // Lamp from sunset at the cook's own place.
-  useEffect(() => {
-    followSun(isDarkAt(cook));
-    return () => followSun(undefined);
-  }, [cook]);
-
   const hold = (next: Cook | undefined) => {
     if (next && !draft) setBefore(foresight);
     setDraft(next);
@@ -72,25 +63,9 @@ function CookSheet(props: { cook: Cook }) {
   }, [draft, before, isFull]);
 
   const opened = shown.pieces.find((piece) => piece.id === openedId);
-  const people = cook.guests.adults + cook.guests.children;
   return (
     <>
-      <Strip
-        name={cook.name}
-        home={`/cook/${cook.id}`}
-        places={cookPlaces(cook.id, text)}
-        cells={[
-          text('web.cook.people', { people }),
-          ...(cook.weather?.words ? [cook.weather.words] : []),
-          ...(cook.isDemo
-            ? [
-                <span className="demo-mark" key="demo">
-                  {text('web.shelf.demo')}
-                </span>,
-              ]
-            : []),
-        ]}
-      />
+      <CookStrip cook={cook} />
       <main id="page" className="cook">
         <CookAnswer cook={shown} foresight={foresight} isFull={isFull} fault={fault} />
         {foresight ? (

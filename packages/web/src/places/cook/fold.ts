@@ -1,6 +1,6 @@
 import type { Night, Stretch } from '@pitwright/draw';
 import type { CookPlan } from '@pitwright/engine';
-import type { Cook } from '@pitwright/model';
+import type { Cook, Hand } from '@pitwright/model';
 import { Temporal } from 'temporal-polyfill';
 import { HORIZON_DEG, sunAltitudeDeg, sunEvents } from '../../light/sun.ts';
 
@@ -48,17 +48,17 @@ export function nightsOf(cook: Cook, fromS: number, toS: number): Night[] {
   return nights.filter((night) => night.sunriseS > fromS && night.sunsetS < toS);
 }
 
-/** Hours in which the first hand sleeps, as spans between two instants [s]. */
-function sleepOf(cook: Cook, fromS: number, toS: number): Span[] {
-  const sleeps = cook.hands[0]?.sleeps;
+/** Hours in which a hand sleeps, as spans between two instants [s]. */
+export function sleepOf(hand: Hand | undefined, zone: string, fromS: number, toS: number): Span[] {
+  const sleeps = hand?.sleeps;
   if (!sleeps) return [];
   const spans: Span[] = [];
   let day = Temporal.Instant.fromEpochMilliseconds(fromS * 1000)
-    .toZonedDateTimeISO(cook.zone)
+    .toZonedDateTimeISO(zone)
     .toPlainDate();
   const at = (date: Temporal.PlainDate, hour: string) =>
-    date.toZonedDateTime({ timeZone: cook.zone, plainTime: Temporal.PlainTime.from(hour) })
-      .epochMilliseconds / 1000;
+    date.toZonedDateTime({ timeZone: zone, plainTime: Temporal.PlainTime.from(hour) }).epochMilliseconds /
+    1000;
   day = day.subtract({ days: 1 });
   while (at(day, '00:00') < toS) {
     const start = at(day, sleeps.from);
@@ -84,7 +84,7 @@ export function quietOf(cook: Cook, plan: CookPlan, fromS: number, toS: number):
   }));
   const isLong = (span: Span) => span.toS - span.fromS >= LEAST_GAP_S;
   const empty = gapsBetween([...busy, ...onPit], fromS, toS).filter(isLong);
-  const asleep = sleepOf(cook, fromS, toS)
+  const asleep = sleepOf(cook.hands[0], cook.zone, fromS, toS)
     .flatMap((span) => gapsBetween([...busy, ...empty], Math.max(fromS, span.fromS), Math.min(toS, span.toS)))
     .filter(isLong);
   return [...empty.map((span) => ({ ...span, scale: EMPTY_SCALE })), ...asleep];

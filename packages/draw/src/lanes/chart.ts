@@ -1,0 +1,128 @@
+import { type Drawing, isNarrow, type Setting } from '../drawing.ts';
+import { line, type Mark, rect } from '../mark.ts';
+import { BODY, text, widthOf, wrapped } from '../text.ts';
+import { type Axis, foldedAxis } from '../time/axis.ts';
+import { nowLine, tableLine } from '../time/lines.ts';
+import { dayNames, foldMarks, grid, nightShade, rail } from '../time/rail.ts';
+import type { Voice } from '../voice.ts';
+import type { JobBox, LanesData } from './data.ts';
+import { handLane } from './hands.ts';
+import { roomLane } from './rooms.ts';
+
+/** The lanes of the run sheet; what can be taken hold of stands at `boxes`. */
+export interface LanesDrawing extends Drawing {
+  readonly axis: Axis;
+  readonly boxes: readonly JobBox[];
+}
+
+const RAIL = { days: 13, foot: 44, height: 31 };
+const LEFT = 104;
+const TAIL_S = 1800;
+const FOLD = { wide: 1 / 3, narrow: 1 / 5 };
+
+interface Lane {
+  readonly name: string;
+  readonly remark: string;
+  readonly y: number;
+  readonly height: number;
+  readonly marks: readonly Mark[];
+}
+
+function lanesOf(data: LanesData, axis: Axis, narrow: boolean) {
+  const lanes: Lane[] = [];
+  const boxes: JobBox[] = [];
+  let y = RAIL.foot;
+  for (const hand of data.hands) {
+    const drawn = handLane(hand, { axis, y, isNarrow: narrow }, data.asleepWords);
+    lanes.push({ ...hand, y, height: drawn.height, marks: drawn.marks });
+    boxes.push(...drawn.boxes);
+    y += drawn.height;
+  }
+  for (const room of data.rooms) {
+    const drawn = roomLane(room, { axis, y, isNarrow: narrow }, data.fullWords);
+    const height = narrow ? drawn.height : Math.max(drawn.height, 52);
+    lanes.push({ ...room, y, height, marks: drawn.marks });
+    y += height;
+  }
+  return { lanes, boxes, foot: y };
+}
+
+function laneName({ name, remark, y }: Lane, i: number, axis: Axis, width: number, narrow: boolean): Mark[] {
+  const rule = i > 0 ? [line(0, y, width, y, 'rule0')] : [];
+  if (narrow)
+    return [
+      ...rule,
+      text(axis.x1 - 26, y + 20, name, { size: BODY, anchor: 'end', className: 'ink strong halo' }),
+    ];
+  return [
+    ...rule,
+    text(0, y + 20, name, { size: BODY, className: 'ink strong' }),
+    ...wrapped(remark, LEFT - 16).map((words, k) => text(0, y + 38 + k * 16, words, { className: 'ink2' })),
+  ];
+}
+
+/** All the work of the days on the axis that ends at the table: hands, then what holds room. */
+export function lanesChart(data: LanesData, setting: Setting, voice: Voice): LanesDrawing {
+  const { width } = setting;
+  const narrow = isNarrow(width);
+  const axis = foldedAxis(
+    narrow ? 0 : LEFT,
+    width - (narrow ? 6 : 10),
+    data.fromS,
+    data.untilS + TAIL_S,
+    data.quiet,
+    narrow ? FOLD.narrow : FOLD.wide,
+  );
+  const { lanes, boxes, foot } = lanesOf(data, axis, narrow);
+  const height = foot - RAIL.foot;
+  const tableWords = narrow
+    ? voice.clock(data.tableS)
+    : voice.say({ id: 'draw.table', params: { time: voice.clock(data.tableS) } });
+  const half = widthOf(tableWords) / 2;
+  const tableX = Math.min(axis.x(data.tableS), width - half);
+  const nowWords =
+    data.nowS === undefined
+      ? undefined
+      : voice.say({ id: 'draw.now', params: { time: voice.clock(data.nowS) } });
+  const keepClear = [
+    { atS: data.tableS, halfWidth: 0 },
+    ...(data.nowS === undefined ? [] : [{ atS: data.nowS, halfWidth: widthOf(nowWords!) / 2 + 6 }]),
+  ];
+  const jobs = data.hands.flatMap((hand) => hand.jobs.map((job) => ({ hand, job })));
+  return {
+    width,
+    height: foot,
+    axis,
+    boxes,
+    marks: [
+      rect(axis.x0, RAIL.foot, axis.x1 - axis.x0, height, 'sheet'),
+      ...nightShade(axis, data.nights, RAIL.foot, height),
+      ...grid(axis, voice, RAIL.foot, height),
+      ...foldMarks(axis, RAIL.foot - 5, height + 5),
+      ...dayNames(axis, voice, RAIL.days, tableX - half),
+      ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: narrow }),
+      text(tableX, RAIL.days, tableWords, { anchor: 'middle', className: 'ink strong' }),
+      ...lanes.flatMap((lane, i) => [...lane.marks, ...laneName(lane, i, axis, width, narrow)]),
+      line(axis.x0, foot, axis.x1, foot, 'rule1'),
+      ...tableLine(axis, data.tableS, data.untilS, RAIL.days + 5, foot - RAIL.days - 5),
+      ...(data.nowS === undefined ? [] : nowLine(axis, data.nowS, RAIL.foot, height, nowWords)),
+    ],
+    sentence: voice.say({
+      id: 'draw.lanes',
+      params: { jobs: jobs.length, hands: data.hands.length, table: voice.clock(data.tableS) },
+    }),
+    table: {
+      head: ['when', 'job', 'hands', 'may-move'].map((column) => voice.say({ id: `draw.head-${column}` })),
+      rows: jobs
+        .sort((a, b) => a.job.fromS - b.job.fromS)
+        .map(({ hand, job }) => [
+          `${voice.day(job.fromS)} ${voice.clockRange(job.fromS, job.toS)}`,
+          job.words,
+          hand.name,
+          job.canFromS !== undefined && job.canToS !== undefined && job.canToS > job.canFromS
+            ? voice.clockRange(job.canFromS, job.canToS)
+            : '',
+        ]),
+    },
+  };
+}

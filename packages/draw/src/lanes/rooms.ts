@@ -1,0 +1,108 @@
+import { colourClass } from '../bands/hatches.ts';
+import { group, line, type Mark, rect } from '../mark.ts';
+import { text, widthOf } from '../text.ts';
+import type { LanePlace, LaneUse, RoomLane } from './data.ts';
+
+/** Heights of the whole capacity [px]: the grate by its share, shelves and rings by their number. */
+const GRATE = { wide: 100, narrow: 64 };
+const EACH = { wide: 24, narrow: 13 };
+const TOP = { wide: 10, narrow: 28 };
+const LIT = 5;
+
+interface Stacked {
+  readonly use: LaneUse;
+  /** Share of the capacity under it. */
+  readonly under: number;
+}
+
+/** Each use lies as low as those that are there at the same time let it. */
+function stacked(uses: readonly LaneUse[]): Stacked[] {
+  const placed: Stacked[] = [];
+  for (const use of [...uses].sort((a, b) => a.fromS - b.fromS || b.toS - a.toS)) {
+    const beside = placed
+      .filter((one) => one.use.fromS < use.toS && use.fromS < one.use.toS)
+      .sort((a, b) => a.under - b.under);
+    let under = 0;
+    for (const one of beside) {
+      if (one.under - under >= use.amount - 1e-9) break;
+      under = Math.max(under, one.under + one.use.amount);
+    }
+    placed.push({ use, under });
+  }
+  return placed;
+}
+
+const CLASSES = { pit: 'useOwn', heat: 'warms', cold: 'dries' } as const;
+
+/** What holds room on the grate, on a ring, in the oven, on a shelf: as high as the share that it takes. */
+export function roomLane(
+  lane: RoomLane,
+  { axis, y, isNarrow }: LanePlace,
+  fullWords: string,
+): { readonly marks: Mark[]; readonly height: number } {
+  const placed = stacked(lane.uses);
+  const isGrate = lane.look === 'pit';
+  const most = placed.reduce((top, { use, under }) => Math.max(top, under + use.amount), 0);
+  const unit = isGrate
+    ? (isNarrow ? GRATE.narrow : GRATE.wide) / Math.max(lane.capacity, most)
+    : isNarrow
+      ? EACH.narrow
+      : EACH.wide;
+  const shown = isGrate ? Math.max(lane.capacity, most) : Math.max(1, most);
+  const top = y + (isNarrow ? TOP.narrow : TOP.wide);
+  const foot = top + shown * unit;
+  const marks = placed.map(({ use, under }) => {
+    const a = axis.x(Math.max(axis.fromS, use.fromS));
+    const b = axis.x(Math.min(axis.toS, use.toS));
+    const height = use.amount * unit;
+    const up = foot - (under + use.amount) * unit;
+    const words = wordsOf(use, { a, b, up, height, x1: axis.x1 }, isNarrow);
+    return group([rect(a, up, Math.max(2, b - a), height - 1, CLASSES[lane.look]), ...words], {
+      className: use.letter ? colourClass(use.letter) : 'pc',
+    });
+  });
+  const full =
+    isGrate && !isNarrow
+      ? [
+          line(axis.x0, foot - lane.capacity * unit, axis.x1, foot - lane.capacity * unit, 'was'),
+          text(axis.x0 + 4, foot - lane.capacity * unit + 15, fullWords, { className: 'ink2' }),
+        ]
+      : [];
+  const lit = lane.lit
+    ? [
+        rect(
+          axis.x(Math.max(axis.fromS, lane.lit.fromS)),
+          foot + 1,
+          axis.x(Math.min(axis.toS, lane.lit.toS)) - axis.x(Math.max(axis.fromS, lane.lit.fromS)),
+          LIT,
+          'lit',
+        ),
+      ]
+    : [];
+  return { marks: [...full, ...marks, ...lit], height: foot + (lane.lit ? LIT + 1 : 0) + 9 - y };
+}
+
+/** The words of a use in its bar, beside it, or nowhere; a piece at least has its letter where that fits. */
+function wordsOf(
+  use: LaneUse,
+  { a, b, up, height, x1 }: { a: number; b: number; up: number; height: number; x1: number },
+  isNarrow: boolean,
+): Mark[] {
+  const baseline = up + height / 2 + 4.5;
+  if (use.letter) {
+    if (height < 13 || isNarrow) return [];
+    const size = Math.min(18, height - 1);
+    const letter = [
+      rect(a, up, size, height - 1, 'badge'),
+      text(a + size / 2, baseline, use.letter, { anchor: 'middle', className: 'badgeT' }),
+    ];
+    const isRoom = widthOf(use.words) + size + 12 < b - a;
+    return isRoom ? [...letter, text(a + size + 6, baseline, use.words)] : letter;
+  }
+  if (isNarrow || height < 13) return [];
+  const width = widthOf(use.words);
+  if (width + 12 < b - a) return [text(a + 6, baseline, use.words)];
+  return b + 5 + width < x1
+    ? [text(b + 5, baseline, use.words, { className: 'ink halo' })]
+    : [text(a - 5, baseline, use.words, { anchor: 'end', className: 'ink halo' })];
+}

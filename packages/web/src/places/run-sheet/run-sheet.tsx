@@ -1,0 +1,137 @@
+import { type Cook, changesBetween, setEntry } from '@pitwright/model';
+import { useMemo, useState } from 'react';
+import { useParams } from 'wouter';
+import type { Foresight } from '../../foresee/messages.ts';
+import { FULL_MEMBERS } from '../../foresee/use-foresight.ts';
+import { Answer } from '../../parts/answer.tsx';
+import { Key } from '../../parts/key.tsx';
+import { UndoKeys } from '../../parts/undo-keys.tsx';
+import { writingOf } from '../../settings.ts';
+import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
+import { ReaderProvider, useWords } from '../../words.tsx';
+import { CookStrip } from '../cook/cook-strip.tsx';
+import { Gone } from '../gone.tsx';
+import { saveCalendar } from './calendar.ts';
+import { JobList } from './job-list.tsx';
+import { JobPanel, Moved } from './job-panel.tsx';
+import { isByHand, jobsOf, wakingsOf } from './jobs.ts';
+import { LanesStrip } from './lanes-strip.tsx';
+import { useMoving } from './use-moving.ts';
+import { useRunSheet } from './use-run-sheet.ts';
+import { Clashes, FreeHours, Ways } from './ways.tsx';
+import './run-sheet.css';
+
+/** When do I work, when do I sleep: all jobs of the days, laid out backwards from the table. */
+export default function RunSheetPlace() {
+  const { id = '' } = useParams();
+  const kept = useCook(id);
+  const state = useKept();
+  const device = useDevice();
+  if (!kept) return <Gone />;
+  return (
+    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
+      <RunSheet cook={kept.document} key={kept.id} />
+    </ReaderProvider>
+  );
+}
+
+function RunSheet(props: { cook: Cook }) {
+  const { text, print } = useWords();
+  const keeper = useKeeper();
+  const { cook } = props;
+  const { foresight, isSettled, isFull, fault } = useRunSheet(cook);
+  const [openId, setOpenId] = useState<string>();
+  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
+  const keep = (next: Cook) => {
+    const changes = changesBetween(cook, next);
+    if (changes.length > 0) keeper.write(setEntry(subject, changes));
+  };
+  const moving = useMoving(cook, isSettled, keep);
+  const plan = foresight?.plan;
+  const open = plan && jobsOf(plan).find(({ task }) => task.id === openId);
+  return (
+    <>
+      <CookStrip cook={cook} />
+      <main id="page" className="run-sheet">
+        {foresight && plan ? (
+          <>
+            <RunAnswer foresight={foresight} isSettled={isSettled} isFull={isFull} />
+            <LanesStrip cook={cook} plan={plan} openId={openId} onOpen={setOpenId} moving={moving} />
+            <div className="keys run-keys">
+              <UndoKeys subject={subject} />
+              <a className="key" href={`/print.html?cook=${encodeURIComponent(cook.id)}`}>
+                {text('web.run.print')}
+              </a>
+              <Key onClick={() => saveCalendar(foresight, print)}>{text('web.run.calendar')}</Key>
+            </div>
+            <section className="run-parts">
+              <div className="on-wide">
+                {open ? (
+                  <JobPanel cook={cook} job={open} moving={moving} onKeep={keep} />
+                ) : (
+                  <p className="quiet">{text('web.run.choose')}</p>
+                )}
+              </div>
+              <Ways plan={plan} />
+              <div>
+                <Moved cook={cook} plan={plan} />
+                <FreeHours cook={cook} plan={plan} />
+              </div>
+            </section>
+            <Clashes plan={plan} />
+            <JobList
+              cook={cook}
+              report={foresight}
+              openId={openId}
+              onOpen={setOpenId}
+              moving={moving}
+              onKeep={keep}
+            />
+          </>
+        ) : (
+          <Answer>{text(fault ? 'web.cook.no-forecast' : 'web.run.first-look')}</Answer>
+        )}
+      </main>
+    </>
+  );
+}
+
+/** Jobs, hours of work, wakings, chance. */
+function RunAnswer(props: { foresight: Foresight; isSettled: boolean; isFull: boolean }) {
+  const { text, rich, print } = useWords();
+  const { foresight, isSettled, isFull } = props;
+  const { plan, members } = foresight;
+  const jobs = jobsOf(plan).filter(isByHand);
+  const wakings = wakingsOf(plan);
+  const watch = plan.fireWatch;
+  return (
+    <Answer
+      live
+      aside={
+        isFull && isSettled ? (
+          print.date(plan.table.at)
+        ) : (
+          <span className="tried small">
+            {members < FULL_MEMBERS
+              ? text('web.cook.tried', { members, of: FULL_MEMBERS })
+              : text('web.run.settling')}
+          </span>
+        )
+      }
+    >
+      {rich('web.run.answer', { jobs: jobs.length, work: print.durationS(plan.handWorkS) })}{' '}
+      {wakings.length === 0
+        ? text('web.run.no-waking')
+        : wakings.length === 1
+          ? rich('web.run.waking', { hour: print.clock(wakings[0]!) })
+          : rich('web.run.wakings', { wakings: wakings.length, hour: print.clock(wakings[0]!) })}{' '}
+      {watch && watch.asleepS > 0
+        ? rich('web.run.watch', {
+            reach: print.durationS(watch.reachS),
+            asleep: print.durationS(watch.asleepS),
+          })
+        : null}{' '}
+      {rich('web.run.chance', { chance: print.chance(plan.chanceAllOnTime, members) })}
+    </Answer>
+  );
+}
