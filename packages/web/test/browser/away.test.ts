@@ -25,12 +25,12 @@ test('with the server gone the page opens again, foresees, prints, and keeps wha
   await app.stop();
 
   await openCook(page, app.url, 'two-racks-on-a-kettle');
-  const wrapped = page.getByLabel('Stage 2, how much');
-  await wrapped.fill('75 min');
+  const wrapped = page.getByLabel('Stage 3, how much');
+  await wrapped.fill('25 min');
   await wrapped.press('Enter');
   await page.getByRole('button', { name: 'Undo' }).waitFor();
   await page.reload();
-  await expect.poll(() => page.getByLabel('Stage 2, how much').inputValue()).toBe('1 h 15');
+  await expect.poll(() => page.getByLabel('Stage 3, how much').inputValue()).toBe('25 min');
   await page.goto(`${app.url}print.html?cook=two-racks-on-a-kettle`);
   await page.locator('html[data-ready]').waitFor();
   await context.close();

@@ -114,7 +114,7 @@ describe('the page of a cook', () => {
     await page.locator('.set').nth(1).getByText('on time').waitFor();
     expect(await page.locator('.set .bites').count()).toBe(2);
     await page.getByRole('button', { name: 'Take this one' }).click();
-    await expect.poll(() => page.getByLabel('Stage 2, how much').inputValue()).toBe('1 h 30');
+    await expect.poll(() => page.getByLabel('Stage 2 until').inputValue()).toBe('clock');
   });
 
   test('the inside is shown with its figures for the ear', async () => {

@@ -1,4 +1,5 @@
 import { rangesChart } from '@pitwright/draw';
+import type { PlannedPiece } from '@pitwright/engine';
 import { type Cook, type Piece, quantity, type Stage } from '@pitwright/model';
 import { stageName } from '@pitwright/words';
 import { useId, useMemo, useState } from 'react';
@@ -17,13 +18,25 @@ import { setStages } from './edit.ts';
 const STEP_MIN = 15;
 const MINUTE_S = 60;
 
-/** Stages that the clock ends: those whose length can be set against another. */
-function clockStages(piece: Piece): { index: number; stage: Stage; minutes: number }[] {
-  return piece.stages.flatMap((stage, index) =>
-    stage.until.by === 'clock'
-      ? [{ index, stage, minutes: Math.round(stage.until.after.si / MINUTE_S) }]
-      : [],
-  );
+/** A stage on the heat whose length can be set against another: told by the clock, or as long as is foreseen. */
+interface Length {
+  readonly index: number;
+  readonly stage: Stage;
+  readonly minutes: number;
+  readonly isByClock: boolean;
+}
+
+function lengthsOf(piece: Piece, planned: PlannedPiece | undefined): Length[] {
+  return piece.stages.flatMap((stage, index): Length[] => {
+    if (stage.until.by === 'table') return [];
+    if (stage.until.by === 'clock')
+      return [{ index, stage, minutes: Math.round(stage.until.after.si / MINUTE_S), isByClock: true }];
+    const { startAt, endAt } = planned?.stages[index] ?? {};
+    if (!startAt || !endAt) return [];
+    const foreseenMin = (Date.parse(endAt) - Date.parse(startAt)) / 60_000;
+    const minutes = Math.max(STEP_MIN, Math.round(foreseenMin / STEP_MIN) * STEP_MIN);
+    return [{ index, stage, minutes, isByClock: false }];
+  });
 }
 
 /** Two sets of stages side by side: the same members, the same weather, another length of one stage. */
@@ -35,7 +48,8 @@ export function Compare(props: {
 }) {
   const { text } = useWords();
   const { piece } = props;
-  const choices = clockStages(piece);
+  const planned = props.foresight.plan.pieces.find((one) => one.pieceId === piece.id);
+  const choices = lengthsOf(piece, planned);
   const wrapped = choices.find(({ stage }) => stage.kind === 'foil' || stage.kind === 'paper') ?? choices[0];
   const [isOpen, setOpen] = useState(false);
   if (!wrapped) return null;
@@ -54,14 +68,14 @@ function SideBySide(props: {
   piece: Piece;
   foresight: Foresight;
   onKeep: (cook: Cook) => void;
-  at: { index: number; stage: Stage; minutes: number };
+  at: Length;
 }) {
   const { text, print } = useWords();
   const voice = useVoice();
   const id = useId().replace(/[^a-z0-9]/gi, '');
   const [ref, width] = useWidth<HTMLDivElement>();
   const { cook, piece, foresight, at } = props;
-  const [minutes, setMinutes] = useState(at.minutes + 2 * STEP_MIN);
+  const [minutes, setMinutes] = useState(Math.round(at.minutes / STEP_MIN) * STEP_MIN + 2 * STEP_MIN);
   // The start stays, so that what differs is the stage alone.
   const onAt = foresight.plan.pieces.find((one) => one.pieceId === piece.id)?.onAt;
   const other = useMemo(() => {
@@ -86,9 +100,11 @@ function SideBySide(props: {
   ];
   const nameOf = (m: number) =>
     text('web.compare.set', { time: print.exactDurationS(m * MINUTE_S), stage: stageName(at.stage.kind) });
+  const nameOfSet = (set: { key: string; minutes: number }) =>
+    set.key === 'as-is' && !at.isByClock ? text('web.compare.as-is') : nameOf(set.minutes);
   const rows = sets.flatMap((set) => {
     const planned = set.foresight?.plan.pieces.find((one) => one.pieceId === piece.id);
-    return planned ? [{ name: nameOf(set.minutes), range: rangeOf(planned.ready) }] : [];
+    return planned ? [{ name: nameOfSet(set), range: rangeOf(planned.ready) }] : [];
   });
   return (
     <div ref={ref}>
@@ -120,7 +136,7 @@ function SideBySide(props: {
           const forecast = set.foresight?.forecast.pieces.find((one) => one.pieceId === piece.id);
           return (
             <div key={set.key} className="set">
-              <h3>{nameOf(set.minutes)}</h3>
+              <h3>{nameOfSet(set)}</h3>
               {planned && forecast && set.foresight ? (
                 <>
                   <p>

@@ -33,7 +33,11 @@ export function Notes(props: { foresight: Foresight }) {
   const { text, print } = useWords();
   const { plan, forecast, notices } = props.foresight;
   const words = (said: Said) => saidWords(said, print);
-  const ways = [...plan.wouldReach, ...plan.alternatives];
+  const ways = [
+    ...new Map(
+      [...plan.wouldReach, ...plan.alternatives].map((way) => [JSON.stringify(way.said), way]),
+    ).values(),
+  ];
   const ofCook = notices.filter((notice) => notice.concerns.pieceId === undefined).sort(byLevel);
   return (
     <section className="notes">
@@ -60,7 +64,13 @@ export function Notes(props: { foresight: Foresight }) {
           <ul className="ways">
             {ways.map((way) => (
               <li key={way.id}>
-                <b>{words(way.said)}</b> {[...way.buys, ...way.costs].map(words).join(' ')}
+                <b>{words(way.said)}</b>
+                {way.isAdvised ? <span className="we-would">{text('web.cook.we-would')}</span> : null}
+                <br />
+                {text('web.cook.buys', { what: way.buys.map(words).join('; ') })}{' '}
+                {way.costs.length > 0
+                  ? text('web.cook.costs', { what: way.costs.map(words).join('; ') })
+                  : null}
               </li>
             ))}
           </ul>
