@@ -4,6 +4,7 @@
  */
 import type { Quantity } from './units/quantity.ts';
 
+/** Cuts that `calc` knows by name. */
 export const CUTS = [
   'loin-back-ribs',
   'spareribs',
@@ -27,7 +28,29 @@ export const CUTS = [
   'turkey-breast',
   'turkey-half',
 ] as const;
-export type CutId = (typeof CUTS)[number] | (string & {});
+
+/** Cuts that a cook file may name beside those of `calc`. */
+export const FURTHER_CUTS = [
+  'spareribs-breast-off',
+  'rib-tips',
+  'country-style-ribs',
+  'pork-picnic',
+  'pork-shoulder-whole',
+  'pork-belly',
+  'pork-loin',
+  'pork-loin-center',
+  'chuck-short-ribs',
+  'beef-clod',
+  'chuck-roll',
+  'tri-tip',
+  'lamb-rack',
+  'lamb-breast',
+  'chicken-wing',
+  'chicken-thigh',
+  'chicken-drumstick',
+] as const;
+export const CATALOGUE_CUTS = [...CUTS, ...FURTHER_CUTS] as const;
+export type CutId = (typeof CATALOGUE_CUTS)[number] | (string & {});
 
 export const PIT_TYPES = [
   'offset',

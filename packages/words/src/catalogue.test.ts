@@ -1,5 +1,5 @@
 /** The catalogue holds together: one home per id, every cut named, nothing claimed that the tool must never claim. */
-import { CUTS } from '@pitwright/model';
+import { CATALOGUE_CUTS } from '@pitwright/model';
 import { expect, test } from 'vitest';
 import { CATALOGUE, SUBJECTS } from './catalogue.ts';
 import { KNOWN_CUT_NAMES } from './names/cuts.ts';
@@ -13,7 +13,7 @@ test('an id stands in one subject only', () => {
 });
 
 test('every cut of the model has a trade name on both sides', () => {
-  expect(CUTS.filter((cut) => !KNOWN_CUT_NAMES.includes(cut))).toEqual([]);
+  expect(CATALOGUE_CUTS.filter((cut) => !KNOWN_CUT_NAMES.includes(cut))).toEqual([]);
 });
 
 test('an unknown id is a programmer’s mistake, not an empty line', () => {

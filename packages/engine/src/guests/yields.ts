@@ -21,6 +21,8 @@ const row = (
 
 const DERIVED = 'raw mass less bone (USDA SR28 refuse) less a cooking loss of 20–30 %';
 
+const DERIVED_SKIN = `${DERIVED}, skin of 15–20 % left on the plate`;
+
 const YIELDS: Readonly<Record<string, EdibleYield>> = {
   spareribs: row(
     0.38,
@@ -49,6 +51,23 @@ const YIELDS: Readonly<Record<string, EdibleYield>> = {
   'turkey-whole': row(0.42, 0.5, 0.56, 'derived', DERIVED),
   'turkey-half': row(0.42, 0.5, 0.56, 'derived', DERIVED),
   'turkey-breast': row(0.6, 0.67, 0.73, 'derived', DERIVED),
+  'spareribs-breast-off': row(0.4, 0.45, 0.5, 'derived', DERIVED),
+  'rib-tips': row(0.38, 0.45, 0.52, 'derived', DERIVED),
+  'country-style-ribs': row(0.48, 0.55, 0.62, 'derived', DERIVED),
+  'pork-picnic': row(0.42, 0.5, 0.58, 'derived', DERIVED_SKIN),
+  'pork-shoulder-whole': row(0.43, 0.51, 0.6, 'derived', DERIVED),
+  'pork-belly': row(0.5, 0.6, 0.7, 'common practice', 'no source'),
+  'pork-loin': row(0.53, 0.59, 0.65, 'derived', DERIVED),
+  'pork-loin-center': row(0.53, 0.59, 0.65, 'derived', DERIVED),
+  'chuck-short-ribs': row(0.43, 0.5, 0.55, 'derived', DERIVED),
+  'beef-clod': row(0.58, 0.65, 0.72, 'common practice', 'no source'),
+  'chuck-roll': row(0.55, 0.62, 0.68, 'common practice', 'no source'),
+  'tri-tip': row(0.68, 0.74, 0.8, 'derived', DERIVED),
+  'lamb-rack': row(0.4, 0.45, 0.5, 'derived', DERIVED),
+  'lamb-breast': row(0.4, 0.47, 0.54, 'derived', DERIVED),
+  'chicken-wing': row(0.4, 0.46, 0.52, 'derived', DERIVED),
+  'chicken-thigh': row(0.52, 0.59, 0.65, 'derived', DERIVED),
+  'chicken-drumstick': row(0.44, 0.5, 0.56, 'derived', DERIVED),
 };
 
 export const YIELD_CUTS: readonly string[] = Object.keys(YIELDS);

@@ -8,6 +8,29 @@
  * Rows marked `Table` are typical dimensions from memory.
  * Bone shares: USDA SR28 refuse. IMPS numbers: USDA Institutional Meat Purchase Specifications.
  */
+import {
+  BEEF_BACK_RIB,
+  BRISKET,
+  bigCut,
+  CHICKEN,
+  CHICKEN_BREAST,
+  CHUCK,
+  FLAT,
+  HAM,
+  LAMB_LEG,
+  LAMB_SHOULDER,
+  LOIN_RIBS,
+  POINT,
+  poultry,
+  RIB_ROAST,
+  ribs,
+  roast,
+  SHORT_RIB,
+  SHOULDER,
+  SPARERIBS,
+  TURKEY,
+} from './cutFamilies.ts';
+import { FURTHER_CUTS } from './furtherCuts.ts';
 import type { Composition } from './tables.ts';
 
 /** Kinds of tissue that soften alike. */
@@ -49,69 +72,7 @@ export interface Cut {
   readonly fitSdLn: number;
 }
 
-const mix = (water: number, protein: number, fat: number, ash: number): Composition => {
-  const sum = water + protein + fat + ash;
-  return { water: water / sum, protein: protein / sum, fat: fat / sum, ash: ash / sum };
-};
-
-const LOIN_RIBS = mix(65, 19, 15, 1);
-const SPARERIBS = mix(60, 15.5, 23.5, 0.8);
-const SHOULDER = mix(65, 17, 17, 0.9);
-const BRISKET = mix(62, 18.5, 18.5, 0.9);
-const FLAT = mix(71, 21, 7, 1);
-const POINT = mix(58, 17, 24, 0.8);
-const SHORT_RIB = mix(49, 14.5, 36, 0.7);
-const BEEF_BACK_RIB = mix(58, 17, 24, 0.8);
-const CHUCK = mix(64, 18.5, 16.5, 0.9);
-const RIB_ROAST = mix(55, 16.5, 27.5, 0.8);
-const LAMB_SHOULDER = mix(60, 16.6, 21.5, 0.9);
-const LAMB_LEG = mix(65, 18, 16, 0.9);
-const HAM = mix(63, 17.5, 18.5, 0.9);
-const CHICKEN = mix(66, 18.6, 15, 0.8);
-const CHICKEN_BREAST = mix(75, 22.5, 2.6, 1);
-const TURKEY = mix(70, 21.6, 6.5, 1);
-
-const common = { isPoultry: false, hasBone: false, boneShare: 0, juiceToSurfaceShare: 0.57 };
-const ribs = {
-  ...common,
-  hasBone: true,
-  boneShare: 0.3,
-  evaporatingShare: 0.7,
-  rulerFactor: 1.05,
-  massOnlySdLn: 0.15,
-  untoldSdLn: 0.2,
-  fitSdLn: 0.06,
-  dimensionality: 1.03,
-};
-const bigCut = {
-  ...common,
-  evaporatingShare: 0.92,
-  massOnlySdLn: 0.12,
-  untoldSdLn: 0.18,
-  fitSdLn: 0.03,
-};
-const roast = {
-  ...common,
-  evaporatingShare: 0.6,
-  rulerFactor: 0.95,
-  massOnlySdLn: 0.15,
-  untoldSdLn: 0.2,
-  fitSdLn: 0.04,
-};
-const poultry = {
-  ...common,
-  tissue: 'poultry',
-  isPoultry: true,
-  hasBone: true,
-  evaporatingShare: 0.54,
-  juiceToSurfaceShare: 0.37,
-  rulerFactor: 0.95,
-  massOnlySdLn: 0.1,
-  untoldSdLn: 0.15,
-  fitSdLn: 0.06,
-} as const;
-
-const CATALOGUE: readonly Cut[] = [
+const CALC_CUTS: readonly Cut[] = [
   {
     ...ribs,
     id: 'loin-back-ribs',
@@ -349,7 +310,11 @@ const CATALOGUE: readonly Cut[] = [
   },
 ];
 
+const CATALOGUE: readonly Cut[] = [...CALC_CUTS, ...FURTHER_CUTS];
 const BY_ID: ReadonlyMap<string, Cut> = new Map(CATALOGUE.map((cut) => [cut.id, cut]));
 
-export const cuts = (): readonly Cut[] => CATALOGUE;
+/** The cuts that `calc` knows by name. */
+export const cuts = (): readonly Cut[] => CALC_CUTS;
+/** Every cut that a cook file may name. */
+export const catalogueOfCuts = (): readonly Cut[] => CATALOGUE;
 export const findCut = (id: string): Cut | undefined => BY_ID.get(id);

@@ -32,6 +32,20 @@ const FAMILY: Readonly<Record<string, Family>> = {
   'turkey-whole': 'roast',
   'turkey-breast': 'bird',
   'turkey-half': 'bird',
+  'spareribs-breast-off': 'rack',
+  'rib-tips': 'rack',
+  'country-style-ribs': 'rack',
+  'lamb-rack': 'rack',
+  'lamb-breast': 'rack',
+  'pork-picnic': 'large',
+  'pork-shoulder-whole': 'large',
+  'pork-belly': 'large',
+  'chuck-short-ribs': 'large',
+  'beef-clod': 'large',
+  'chuck-roll': 'large',
+  'chicken-wing': 'bird',
+  'chicken-thigh': 'bird',
+  'chicken-drumstick': 'bird',
 };
 
 /** Cuts that the catalogue has and this table has not are treated as roasts. */

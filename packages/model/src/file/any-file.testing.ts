@@ -1,6 +1,6 @@
 /** Arbitrary valid cook files for property tests, as plain data in the form's own keys. */
 import fc from 'fast-check';
-import { BITES, CUTS, PIT_TYPES, RULES } from '../nouns.ts';
+import { BITES, CATALOGUE_CUTS, PIT_TYPES, RULES } from '../nouns.ts';
 
 const numberText = (min: number, max: number): fc.Arbitrary<string> =>
   fc.oneof(
@@ -83,7 +83,7 @@ const piece = fc
     fc.record(
       {
         name: text,
-        cut: fc.constantFrom(...CUTS),
+        cut: fc.constantFrom(...CATALOGUE_CUTS),
         count: fc.integer({ min: 1, max: 30 }),
         mass,
         thickness: length,

@@ -1,4 +1,4 @@
-import { BITES, CUTS, type Piece } from '../nouns.ts';
+import { BITES, CATALOGUE_CUTS, type Piece } from '../nouns.ts';
 import { byDefault, derived, type Fields, type Form, list, optional, record, required } from './form.ts';
 import { localTime } from './local-time.ts';
 import { stages } from './stage.ts';
@@ -8,9 +8,9 @@ const pieceFields: Fields<Piece> = {
   letter: required('letter', letter),
   id: derived('id', id, ({ letter: own }) => own?.toLowerCase()),
   name: optional('name', name),
-  cut: required('cut', word(CUTS)),
+  cut: required('cut', word(CATALOGUE_CUTS)),
   count: byDefault('count', number(1, 200, { whole: true }), 1),
-  mass: optional('mass', measure('mass', { min: 0.1, max: 20, unit: 'kg' })),
+  mass: optional('mass', measure('mass', { min: 0.05, max: 20, unit: 'kg' })),
   thickness: optional('thickness', measure('length', { min: 5, max: 300, unit: 'mm' })),
   bone: optional('bone', yesNo),
   start: optional('start', measure('temperature', { min: -25, max: 30, unit: '°C' })),

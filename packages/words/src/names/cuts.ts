@@ -39,6 +39,38 @@ const CUT_NAMES: Readonly<Record<string, CutName>> = {
   'turkey-whole': name('whole turkey', 'whole turkeys'),
   'turkey-breast': name('turkey breast', 'turkey breasts', 'turkey crown', 'turkey crowns'),
   'turkey-half': name('half turkey', 'half turkeys'),
+  'spareribs-breast-off': name(
+    'breast-off spare rack',
+    'breast-off spare racks',
+    'belly rib rack, breast off',
+    'belly rib racks, breast off',
+  ),
+  'rib-tips': name('strip of rib tips', 'strips of rib tips', 'strip of rib ends', 'strips of rib ends'),
+  'country-style-ribs': name(
+    'country-style rib',
+    'country-style ribs',
+    'neck-end spare rib chop',
+    'neck-end spare rib chops',
+  ),
+  'pork-picnic': name('pork picnic', 'pork picnics', 'hand of pork', 'hands of pork'),
+  'pork-shoulder-whole': name('whole pork shoulder', 'whole pork shoulders'),
+  'pork-belly': name('pork belly', 'pork bellies', 'belly of pork', 'bellies of pork'),
+  'pork-loin': name('pork loin', 'pork loins', 'loin of pork', 'loins of pork'),
+  'pork-loin-center': name('center-cut pork loin', 'center-cut pork loins', 'middle loin', 'middle loins'),
+  'chuck-short-ribs': name(
+    'plate of chuck short ribs',
+    'plates of chuck short ribs',
+    'chuck rib',
+    'chuck ribs',
+  ),
+  'beef-clod': name('shoulder clod', 'shoulder clods', 'beef shoulder joint', 'beef shoulder joints'),
+  'chuck-roll': name('chuck roll', 'chuck rolls', 'chuck eye joint', 'chuck eye joints'),
+  'tri-tip': name('tri-tip', 'tri-tips', 'tri-tip of rump', 'tri-tips of rump'),
+  'lamb-rack': name('rack of lamb', 'racks of lamb'),
+  'lamb-breast': name('lamb breast', 'lamb breasts', 'breast of lamb', 'breasts of lamb'),
+  'chicken-wing': name('chicken wing', 'chicken wings'),
+  'chicken-thigh': name('chicken thigh', 'chicken thighs'),
+  'chicken-drumstick': name('chicken drumstick', 'chicken drumsticks'),
 };
 
 /** A cut as the trade calls it; a cut unknown to us keeps the word it was given. */

@@ -19,6 +19,23 @@ const ITEM_M2: Readonly<Record<string, number>> = {
   'chicken-half': 0.28 * 0.16 * 1.2,
   'chicken-breast': 0.18 * 0.1 * 1.2,
   'chicken-whole': 0.25 * 0.2 * 1.2,
+  'spareribs-breast-off': 0.42 * 0.16 * 1.2,
+  'rib-tips': 0.25 * 0.06 * 1.2,
+  'country-style-ribs': 0.18 * 0.05 * 1.2,
+  'pork-picnic': 0.28 * 0.17 * 1.2,
+  'pork-shoulder-whole': 0.45 * 0.23 * 1.2,
+  'pork-belly': 0.5 * 0.25 * 1.2,
+  'pork-loin': 0.6 * 0.15 * 1.2,
+  'pork-loin-center': 0.35 * 0.15 * 1.2,
+  'chuck-short-ribs': 0.25 * 0.2 * 1.2,
+  'beef-clod': 0.4 * 0.25 * 1.2,
+  'chuck-roll': 0.45 * 0.25 * 1.2,
+  'tri-tip': 0.25 * 0.12 * 1.2,
+  'lamb-rack': 0.25 * 0.12 * 1.2,
+  'lamb-breast': 0.25 * 0.12 * 1.2,
+  'chicken-wing': 0.15 * 0.05 * 1.2,
+  'chicken-thigh': 0.12 * 0.09 * 1.2,
+  'chicken-drumstick': 0.12 * 0.045 * 1.2,
 };
 const OTHER_M2 = 0.3 * 0.22 * 1.2;
 
