@@ -172,6 +172,9 @@ export const webMessages = messages({
   'web.new.name.label': () => 'Name',
   'web.new.name-of': (p: { what: string }) => p.what,
   'web.new.all-can-change': () => 'All of it can be changed later.',
+  'web.new.so-far': (p: { chance: string; hour: string; day: string }) =>
+    `So far: **${p.chance}** that it is all on time; meat on ${p.day} at **${p.hour}**.`,
+  'web.new.not-used': () => 'Asked, not used yet.',
   'web.new.make': () => 'Make the plan',
 
   'web.shelf.empty': () => 'Nothing on the pit yet.',

@@ -1,4 +1,5 @@
 import {
+  type Cook,
   createEntry,
   PIT_TYPES,
   type Piece,
@@ -10,6 +11,7 @@ import { newId } from '@pitwright/store';
 import { biteName, capital, pitName } from '@pitwright/words';
 import { useRef, useState } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
+import { useForesight } from '../../foresee/use-foresight.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
@@ -17,6 +19,7 @@ import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
 import { Stepper } from '../../parts/stepper.tsx';
 import { Strip } from '../../parts/strip.tsx';
+import { saidWords } from '../../said.ts';
 import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { deviceZone, useWords } from '../../words.tsx';
 import {
@@ -81,14 +84,10 @@ export default function NewCook() {
   const defaultName = hour ? text('web.new.name-of', { what: capital(what) }) : '';
   const firstProblem = useRef<HTMLDivElement>(null);
 
-  const make = () => {
-    if (!isWhole || !heat.ok) {
-      firstProblem.current?.querySelector<HTMLElement>('[aria-invalid=true]')?.focus();
-      return;
-    }
-    const id = newId();
+  const cookAs = (id: string): Cook | undefined => {
+    if (!isWhole || !heat.ok) return undefined;
     const type = typeof answers.pit === 'string' ? answers.pit : answers.pit.kept.type;
-    const cook = cookOf(answers, {
+    return cookOf(answers, {
       id,
       zone,
       name: answers.name.trim() || defaultName,
@@ -101,6 +100,26 @@ export default function NewCook() {
       heat: heat.quantity,
       ...(recipe ? { recipe } : {}),
     });
+  };
+  // The name changes nothing that is foreseen: typing it asks for no new look.
+  const { name: _name, ...matter } = answers;
+  const preview = useStable(cookAs('preview'), JSON.stringify(matter));
+  const { foresight } = useForesight(preview, true);
+  const notUsed = (word: string) =>
+    foresight?.forecast.notUsed
+      .filter((said) => said.id.includes(word))
+      .map((said) => saidWords(said, print))
+      .join(' ');
+  const firstOn = foresight?.plan.firstOnAt;
+
+  const make = () => {
+    if (!isWhole || !heat.ok) {
+      firstProblem.current?.querySelector<HTMLElement>('[aria-invalid=true]')?.focus();
+      return;
+    }
+    const id = newId();
+    const cook = cookAs(id);
+    if (!cook) return;
     keeper.write(createEntry({ kind: 'cook', id }, cook));
     go(`/cook/${id}`);
   };
@@ -251,6 +270,8 @@ export default function NewCook() {
             />
           </div>
 
+          <NotUsed words={[notUsed('fuel'), notUsed('steel')].filter(Boolean).join(' ')} />
+
           <h2>{text('web.new.weather')}</h2>
           <div className="question row">
             <Choice
@@ -274,6 +295,8 @@ export default function NewCook() {
             />
           </div>
 
+          <NotUsed words={notUsed('weather')} />
+
           <h2>{text('web.new.name')}</h2>
           <div className="question">
             <Field
@@ -284,7 +307,16 @@ export default function NewCook() {
             />
           </div>
           <div className="make">
-            <span className="quiet small">{text('web.new.all-can-change')}</span>
+            <span className="small" aria-live="polite">
+              {foresight && firstOn
+                ? rich('web.new.so-far', {
+                    chance: print.chance(foresight.plan.chanceAllOnTime, foresight.members),
+                    hour: print.clock(firstOn),
+                    day: print.weekday(firstOn),
+                  })
+                : null}{' '}
+              <span className="quiet">{text('web.new.all-can-change')}</span>
+            </span>
             <Key kind="first" type="submit" atPit>
               {text('web.new.make')}
             </Key>
@@ -301,4 +333,22 @@ export default function NewCook() {
       return undefined;
     }
   }
+}
+
+/** The same object as long as what it is made from reads the same. */
+function useStable<T>(value: T, key: string): T {
+  const held = useRef({ key, value });
+  if (held.current.key !== key) held.current = { key, value };
+  return held.current.value;
+}
+
+/** Beside an answer that is asked and not used yet. */
+function NotUsed(props: { words: string | undefined }) {
+  const { text } = useWords();
+  if (!props.words) return null;
+  return (
+    <p className="small not-used">
+      <b>{text('web.new.not-used')}</b> {props.words}
+    </p>
+  );
 }
