@@ -10,6 +10,7 @@ import { deviceZone, ReaderProvider, useWords } from './words.tsx';
 
 const Shelf = lazy(() => import('./places/shelf/shelf.tsx'));
 const CookPlace = lazy(() => import('./places/cook/cook.tsx'));
+const Guests = lazy(() => import('./places/guests/guests.tsx'));
 const RunSheet = lazy(() => import('./places/run-sheet/run-sheet.tsx'));
 const NewCook = lazy(() => import('./places/new-cook/new-cook.tsx'));
 const Specimen = lazy(() => import('./places/specimen/specimen.tsx'));
@@ -25,6 +26,7 @@ export function App(props: { journal: Journal }) {
                 <Route path="/" component={Shelf} />
                 <Route path="/new" component={NewCook} />
                 <Route path="/cook/:id" component={CookPlace} />
+                <Route path="/cook/:id/guests" component={Guests} />
                 <Route path="/cook/:id/run-sheet" component={RunSheet} />
                 <Route path="/specimen" component={Specimen} />
                 <Route>

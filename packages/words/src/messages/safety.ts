@@ -8,13 +8,14 @@ const at = (q: Quantity, print: Printer): string => print.temperatureC(celsius(q
 const during = (q: Quantity, print: Printer): string => print.exactDurationS(q.si);
 
 /** Words of the two lists of allergens as a label has them. */
-const ALLERGEN: Readonly<Record<string, string>> = {
+export const ALLERGEN_WORDS: Readonly<Record<string, string>> = {
   'tree-nut': 'tree nuts',
   nuts: 'tree nuts',
   crustacean: 'crustaceans',
   egg: 'eggs',
 };
-const allergens = (words: string): string => listed(words.split('|').map((word) => ALLERGEN[word] ?? word));
+const allergens = (words: string): string =>
+  listed(words.split('|').map((word) => ALLERGEN_WORDS[word] ?? word));
 const keys = (words: string): string => listed(words.split('|'));
 
 /** Safety statements: what is so, then what to do. They inform and never clear. */

@@ -1,0 +1,48 @@
+import { type Portions, standingNotices } from '@pitwright/engine';
+import type { Cook, Quantity } from '@pitwright/model';
+import { StandingLine } from '../../parts/notice.tsx';
+import { saidWords } from '../../said.ts';
+import { useWords } from '../../words.tsx';
+
+const OUT = 'safety.two-hours';
+const AT_TABLE: ReadonlySet<string> = new Set([
+  OUT,
+  'safety.leftovers',
+  'safety.guests-at-risk',
+  'safety.allergens-named',
+  'safety.honey',
+]);
+
+/** What becomes of what is left over, by the clock, and the cautions that belong to the table. */
+export function After(props: { cook: Cook; portions: Portions }) {
+  const { text, rich, print } = useWords();
+  const { cook, portions } = props;
+  const notices = standingNotices(cook).filter((notice) => AT_TABLE.has(notice.id));
+  const limit = notices.find((notice) => notice.id === OUT)?.params?.limit as Quantity | undefined;
+  const { p10, p90 } = portions.leftOver;
+  return (
+    <section>
+      <h2>{text('web.guests.after')}</h2>
+      <p>
+        {p90 > 0 ? text('web.guests.after.mass', { range: print.massRangeKg(p10, p90) }) : null}{' '}
+        {limit
+          ? rich('web.guests.after.by', {
+              hour: print.clock(new Date(Date.parse(cook.table.at) + limit.si * 1000).toISOString()),
+            })
+          : null}
+      </p>
+      <h3>{text('web.guests.cautions')}</h3>
+      <ul>
+        {notices.map((notice) => (
+          <StandingLine
+            key={`${notice.id}${JSON.stringify(notice.params)}`}
+            level={notice.level}
+            source={notice.source}
+          >
+            {saidWords(notice, print)}
+          </StandingLine>
+        ))}
+      </ul>
+    </section>
+  );
+}

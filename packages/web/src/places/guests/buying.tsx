@@ -1,0 +1,164 @@
+import { type BuyingList, type BuyLine, buyingList, type CookPlan, type Market } from '@pitwright/engine';
+import { findIngredient } from '@pitwright/engine/sauce';
+import type { Cook } from '@pitwright/model';
+import { listed, type Printer } from '@pitwright/words';
+import { useMemo } from 'react';
+import { useWords, type Words } from '../../words.tsx';
+import { isAtHome, joined, lineName } from './buy-lines.ts';
+import { MarketTable } from './market.tsx';
+import { useSetting } from './use-setting.ts';
+
+interface Ticked {
+  readonly bought: Readonly<Record<string, boolean>>;
+}
+const NOTHING_TICKED: Ticked = { bought: {} };
+const NO_MARKET: Required<Market> = { larderKg: {}, packKg: {}, pricePerKg: {} };
+
+/** One list by shop section, less what is at home; what is bought is ticked. */
+export function Buying(props: { cook: Cook; plan: CookPlan | undefined }) {
+  const { text, print } = useWords();
+  const { cook, plan } = props;
+  const [market, setMarket] = useSetting<Required<Market>>('market', NO_MARKET);
+  const [ticked, setTicked] = useSetting<Ticked>(`bought.${cook.id}`, NOTHING_TICKED);
+  const list = useMemo(() => {
+    const watch = plan?.fireWatch;
+    const litS = watch ? (Date.parse(watch.toAt) - Date.parse(watch.fromAt)) / 1000 : 0;
+    return buyingList(cook, litS, Date.parse(plan?.firstOnAt ?? cook.table.at) / 1000, market);
+  }, [cook, plan, market]);
+  const lines = joined(list.lines).filter((line) => plan || line.section !== 'fire');
+  const toBuy = lines.filter((line) => !isAtHome(line));
+  const atHome = lines.filter(isAtHome);
+  const sections = [...new Set(toBuy.map((line) => line.section))];
+  return (
+    <section className="buying">
+      <h2>{text('web.guests.buy')}</h2>
+      {sections.map((section) => {
+        const own = toBuy.filter((line) => line.section === section);
+        const cost = own.reduce((total, line) => total + (line.cost ?? 0), 0);
+        return (
+          <div key={section}>
+            <h3>
+              {text('web.guests.buy.section', { section })}
+              {cost > 0 ? <b>{print.number(cost, 2)}</b> : null}
+            </h3>
+            <ul>
+              {own.map((line) => (
+                <li key={line.what}>
+                  <label className="tick-line">
+                    <input
+                      type="checkbox"
+                      checked={ticked.bought[line.what] ?? false}
+                      onChange={(event) =>
+                        setTicked({ bought: { ...ticked.bought, [line.what]: event.target.checked } })
+                      }
+                    />
+                    <Line line={line} market={market} />
+                  </label>
+                </li>
+              ))}
+            </ul>
+          </div>
+        );
+      })}
+      {plan ? null : <p className="small quiet">{text('web.guests.buy.waits')}</p>}
+      {atHome.length > 0 ? (
+        <div>
+          <h3>{text('web.guests.buy.larder')}</h3>
+          <ul>
+            {atHome.map((line) => (
+              <li key={line.what} className="tick-line at-home">
+                <span aria-hidden="true" className="has">
+                  ✕
+                </span>
+                <Line line={line} market={market} />
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : null}
+      <p>
+        <Total list={list} print={print} />
+      </p>
+      <Thaw cook={cook} list={list} />
+      <MarketTable lines={lines} market={market} onChange={setMarket} />
+    </section>
+  );
+}
+
+/** The name, what else would do, and how much. */
+function Line(props: { line: BuyLine; market: Market }) {
+  const { text, print } = useWords();
+  const { line, market } = props;
+  const name = lineName(line, text, print);
+  const pack = market.packKg?.[line.what];
+  const others = line.substitutes.map((id) => findIngredient(id)?.name ?? id);
+  const notes = [
+    ...(line.packs !== undefined && pack !== undefined && line.packs > 0
+      ? [text('web.guests.buy.packs', { packs: line.packs, pack: print.massKg(pack) })]
+      : []),
+    ...(line.haveKg > 0 && !isAtHome(line)
+      ? [text('web.guests.buy.have', { mass: print.massKg(line.haveKg) })]
+      : []),
+    ...(others.length > 0 && !isAtHome(line)
+      ? [text('web.guests.buy.or', { others: listed(others, 'or') })]
+      : []),
+  ];
+  return (
+    <>
+      <span>
+        {line.items !== undefined ? `${line.items} × ` : ''}
+        {name}
+        {notes.map((note) => (
+          <span key={note} className="small quiet">
+            {note}
+          </span>
+        ))}
+      </span>
+      <span className="amount">
+        <b>{amountOf(line, text, print)}</b>
+        {line.needM3 !== undefined && line.section !== 'butcher' ? (
+          <span className="small quiet">{print.volumeM3(line.needM3)}</span>
+        ) : null}
+      </span>
+    </>
+  );
+}
+
+function amountOf(line: BuyLine, text: Words['text'], print: Printer): string {
+  if (line.needM !== undefined) return print.lengthM(line.needM);
+  if (line.needKg === undefined) return '';
+  if (line.section === 'fire')
+    return text('web.guests.buy.up-to', { mass: print.massKg(line.buyKg ?? line.needKg) });
+  return print.massKg(isAtHome(line) ? line.needKg : (line.buyKg ?? line.needKg));
+}
+
+function Total(props: { list: BuyingList; print: Printer }) {
+  const { text, rich, print } = useWords();
+  const { cost, costPerGuest, pricedShare } = props.list;
+  if (cost === undefined || costPerGuest === undefined) return text('web.guests.buy.no-price');
+  return rich('web.guests.buy.total', {
+    cost: print.number(cost, 2),
+    each: print.number(costPerGuest, 2),
+    share: pricedShare,
+  });
+}
+
+/** When what is bought frozen goes into the fridge: pieces with the same hour in one line. */
+function Thaw(props: { cook: Cook; list: BuyingList }) {
+  const { text, print } = useWords();
+  const { cook, list } = props;
+  const byHour = new Map<string, string[]>();
+  for (const { pieceId, intoFridgeAt } of list.thaw) {
+    const letter = cook.pieces.find((piece) => piece.id === pieceId)?.letter ?? '';
+    const key = `${print.weekday(intoFridgeAt)}|${print.aboutClock(intoFridgeAt)}`;
+    byHour.set(key, [...(byHour.get(key) ?? []), letter]);
+  }
+  return (
+    <ul className="small quiet">
+      {[...byHour].map(([key, letters]) => {
+        const [day = '', hour = ''] = key.split('|');
+        return <li key={key}>{text('web.guests.buy.thaw', { letters: listed(letters), day, hour })}</li>;
+      })}
+    </ul>
+  );
+}
