@@ -28,18 +28,27 @@ const untilCore = (kind: Stage['kind'], core: number): Stage => ({
   until: { by: 'core', temperature: celsius(core) },
 });
 const untilBite = (kind: Stage['kind'], bite: Bite): Stage => ({ kind, until: { by: 'bite', bite } });
-const REST: Stage = { kind: 'rest', until: { by: 'table' }, in: 'tray' };
-const BOX: Stage = { kind: 'rest', until: { by: 'table' }, in: 'box' };
+/** Warm and covered until the table asks: what makes the start forgiving. */
+const WARM: Stage = { kind: 'hold', until: { by: 'table' }, in: 'oven', at: celsius(66) };
 
 const rack =
-  (bareMin: number, foilMin: number): SensibleCut['stages'] =>
-  (bite) => [untilClock('bare', bareMin), untilClock('foil', foilMin), untilBite('glazed', bite), REST];
+  (glazedMin: number): SensibleCut['stages'] =>
+  (bite) => [
+    { kind: 'bare', until: { by: 'bark' } },
+    untilBite('foil', bite),
+    untilClock('glazed', glazedMin),
+    WARM,
+  ];
 const wrappedAt =
   (kind: 'foil' | 'paper', core: number): SensibleCut['stages'] =>
-  (bite) => [untilCore('bare', core), untilBite(kind, bite), BOX];
+  (bite) => [untilCore('bare', core), untilBite(kind, bite), WARM];
 const bareUntilCore =
   (core: number): SensibleCut['stages'] =>
-  () => [untilCore('bare', core), REST];
+  () => [untilCore('bare', core), WARM];
+/** Skin wants a hotter pit than the rest of the day. */
+const bird =
+  (core: number): SensibleCut['stages'] =>
+  () => [{ ...untilCore('bare', core), pit: celsius(150) }, WARM];
 
 const RACK_BITES: readonly Bite[] = ['clean-bite', 'tender', 'falls-off'];
 const LARGE_BITES: readonly Bite[] = ['tender', 'falls-off', 'pulls-apart'];
@@ -54,7 +63,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     count: 2,
     bite: 'clean-bite',
     bites: RACK_BITES,
-    stages: rack(120, 60),
+    stages: rack(15),
   },
   {
     cut: 'st-louis-ribs',
@@ -64,7 +73,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     count: 2,
     bite: 'clean-bite',
     bites: RACK_BITES,
-    stages: rack(180, 75),
+    stages: rack(15),
   },
   {
     cut: 'spareribs',
@@ -74,7 +83,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     count: 2,
     bite: 'clean-bite',
     bites: RACK_BITES,
-    stages: rack(180, 90),
+    stages: rack(15),
   },
   {
     cut: 'pork-shoulder',
@@ -92,7 +101,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 8,
     massLb: 18,
     count: 1,
-    bite: 'tender',
+    bite: 'firm',
     bites: SLICED,
     stages: bareUntilCore(70),
   },
@@ -134,7 +143,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     count: 1,
     bite: 'tender',
     bites: LARGE_BITES,
-    stages: (bite) => [untilBite('bare', bite), BOX],
+    stages: (bite) => [untilBite('bare', bite), WARM],
   },
   {
     cut: 'beef-back-ribs',
@@ -144,7 +153,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     count: 1,
     bite: 'tender',
     bites: RACK_BITES,
-    stages: (bite) => [untilBite('bare', bite), REST],
+    stages: (bite) => [untilBite('bare', bite), WARM],
   },
   {
     cut: 'chuck-roast',
@@ -164,7 +173,7 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     count: 1,
     bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(54),
+    stages: bareUntilCore(62),
   },
   {
     cut: 'lamb-shoulder',
@@ -182,9 +191,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 2.5,
     massLb: 5.5,
     count: 1,
-    bite: 'clean-bite',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(60),
+    stages: bareUntilCore(63),
   },
   {
     cut: 'chicken-leg',
@@ -192,9 +201,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 0.32,
     massLb: 0.7,
     count: 4,
-    bite: 'tender',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(80),
+    stages: bird(78),
   },
   {
     cut: 'chicken-whole',
@@ -202,9 +211,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 2,
     massLb: 4.5,
     count: 1,
-    bite: 'tender',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(76),
+    stages: bird(74),
   },
   {
     cut: 'chicken-half',
@@ -212,9 +221,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 0.95,
     massLb: 2,
     count: 2,
-    bite: 'tender',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(76),
+    stages: bird(74),
   },
   {
     cut: 'chicken-breast',
@@ -222,9 +231,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 0.3,
     massLb: 0.65,
     count: 4,
-    bite: 'clean-bite',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(74),
+    stages: bird(74),
   },
   {
     cut: 'turkey-whole',
@@ -232,9 +241,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 6,
     massLb: 13,
     count: 1,
-    bite: 'clean-bite',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(75),
+    stages: bird(74),
   },
   {
     cut: 'turkey-half',
@@ -242,9 +251,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 3,
     massLb: 6.5,
     count: 1,
-    bite: 'clean-bite',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(75),
+    stages: bird(74),
   },
   {
     cut: 'turkey-breast',
@@ -252,9 +261,9 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
     massKg: 2.5,
     massLb: 5.5,
     count: 1,
-    bite: 'clean-bite',
+    bite: 'firm',
     bites: SLICED,
-    stages: bareUntilCore(74),
+    stages: bird(74),
   },
 ];
 
