@@ -118,6 +118,7 @@ function columnsOf(piece: Piece, readyS: Float64Array, pastBiteS: Float64Array):
     stageSurfaceC: perStage(),
     stageLossKg: perStage(),
     stageBarkM: perStage(),
+    afterHeat: new Float64Array(members * piece.count * 24),
     stallC: new Float64Array(members * piece.count),
   };
 }

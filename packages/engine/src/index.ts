@@ -21,11 +21,13 @@ export {
   PLAN_MEMBERS,
   PREVIEW_MEMBERS,
 } from './forecast/cookForecast.ts';
+export { eaterAt, eaterSaid } from './forecast/eater.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
 export { explainPiece } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export {
   type CookForecast,
+  type EaterForecast,
   type ForecastJob,
   type ForecastPart,
   type PieceColumns,
@@ -40,6 +42,14 @@ export { type Fuel, fuelOf } from './guests/fuel.ts';
 export { itemsNeeded, type Portions, portionsOf } from './guests/portions.ts';
 export { type EdibleYield, edibleYield } from './guests/yields.ts';
 export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
+export {
+  BARK_WORDS,
+  type BarkWord,
+  COLOUR_WORDS,
+  type ColourWord,
+  JUICINESS_WORDS,
+  type JuicinessWord,
+} from './meat/eaten.ts';
 export {
   comeUpNotices,
   coolingNotices,

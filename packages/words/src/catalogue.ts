@@ -1,6 +1,7 @@
 import { calcMessages } from './messages/calc.ts';
 import { dayMessages } from './messages/day.ts';
 import { drawMessages } from './messages/draw.ts';
+import { eaterMessages } from './messages/eater.ts';
 import { explainMessages } from './messages/explain.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
@@ -21,6 +22,7 @@ export const SUBJECTS: readonly Messages[] = [
   calcMessages,
   dayMessages,
   drawMessages,
+  eaterMessages,
   explainMessages,
   fileMessages,
   planMessages,

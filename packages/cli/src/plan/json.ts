@@ -11,6 +11,7 @@ import {
   taskSaid,
 } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
+import { eatersJson } from './eater.ts';
 import type { PlanJson } from './schema.ts';
 
 type SaidJson = PlanJson['answer'][number];
@@ -86,6 +87,7 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
       biteChances: Object.fromEntries(
         Object.entries(foreseen.biteChances).map(([bite, chance]) => [bite, shareOf(chance)]),
       ),
+      eater: eatersJson(report, foreseen),
       notices: noticesOf(report.notices, piece.id).map(said),
     };
   };

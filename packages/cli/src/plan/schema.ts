@@ -34,6 +34,18 @@ const stageForm = z.strictObject({
   sign: saidForm.nullable(),
 });
 
+const chancesForm = z.record(z.string(), share).describe('chance of each word; sums to 1');
+const eaterForm = z.strictObject({
+  bark: chancesForm,
+  barkM: rangeForm.describe('dried layer, m'),
+  colour: chancesForm,
+  colourIndex: rangeForm.describe('1 raw pink-grey to 6 black-brown'),
+  juiciness: chancesForm,
+  waterLeft: rangeForm.describe('water at the centre between raw (1) and fully cooked (0)'),
+  lossKg: rangeForm.describe('of one item'),
+  yieldShare: rangeForm.describe('left of the raw mass, bone counted'),
+});
+
 const pieceForm = z.strictObject({
   id: z.string(),
   letter: z.string(),
@@ -53,6 +65,10 @@ const pieceForm = z.strictObject({
   stages: z.array(stageForm),
   lossKg: rangeForm.describe('of one item, by the end of its last stage on the heat'),
   biteChances: z.record(z.string(), share),
+  eater: z
+    .strictObject({ offHeat: eaterForm, table: eaterForm })
+    .nullable()
+    .describe('what the eater gets, as the last stage on the heat ends and at the serving hour'),
   notices: z.array(saidForm),
 });
 

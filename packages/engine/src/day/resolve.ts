@@ -5,11 +5,13 @@
 import type { Bite, Cook, Kitchen, Piece, PitPlace, PitType, Said, Stage, StageKind } from '@pitwright/model';
 import { standardPressurePa } from '../air/atmosphere.ts';
 import { type Cut, findCut } from '../meat/cuts.ts';
+import { barkSetM } from '../meat/eaten.ts';
 import { BARE, type Cover, FOIL, FOIL_WITH_LIQUID, GLAZED, PAPER } from '../meat/parameters.ts';
 import { GAUGE, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKinds.ts';
 import { type PieceSize, pieceSize } from '../meat/size.ts';
 import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../meat/tables.ts';
+import { rubSugarShare } from './rubSugar.ts';
 
 const ZERO_CELSIUS_K = 273.15;
 
@@ -66,6 +68,8 @@ export interface ResolvedPiece {
   readonly placeOffsetK: Doubtful;
   readonly bite: Bite;
   readonly stages: readonly ResolvedStage[];
+  /** Sugars in the rub that is for it [1]; 0 without one. */
+  readonly rubSugarShare: number;
 }
 
 export interface ResolvedCook {
@@ -87,16 +91,6 @@ const TRAY: Cover = { kind: 'still', transmittanceWm2K: 9 };
 const BOX: Cover = { kind: 'still', transmittanceWm2K: 1.2 };
 const WARMER: Cover = { kind: 'still', transmittanceWm2K: 6 };
 const WARMER_C = 65;
-
-/**
- * Dried layer at which a bark counts as set [m]: what the model has when cooks wrap, racks after 2–3 h at 121 °C, big cuts
- * at a centre near 70 °C. Common practice, no source.
- */
-const BARK_SET_RIBS_M = 0.85e-3;
-const BARK_SET_BIG_M = 1.35e-3;
-const BARK_SET_SKIN_M = 0.4e-3;
-export const barkSetM = (cut: Cut): number =>
-  cut.isPoultry ? BARK_SET_SKIN_M : cut.tissue.endsWith('ribs') ? BARK_SET_RIBS_M : BARK_SET_BIG_M;
 
 /** Told start is a fridge's or a probe's; untold meat is 7 ± 3 °C. Calibrated on measured cooks. */
 const START_TOLD_SD_K = 1;
@@ -151,6 +145,7 @@ export interface PieceTold {
   readonly placeOffsetK: Doubtful;
   readonly bite: Bite;
   readonly stages: readonly ResolvedStage[];
+  readonly rubSugarShare?: number;
 }
 
 export function resolvePiece(told: PieceTold): ResolvedPiece {
@@ -167,6 +162,7 @@ export function resolvePiece(told: PieceTold): ResolvedPiece {
     placeOffsetK: told.placeOffsetK,
     bite: told.bite,
     stages: told.stages,
+    rubSugarShare: told.rubSugarShare ?? 0,
   };
 }
 
@@ -278,6 +274,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
       placeOffsetK: placeOffset(piece, cook),
       bite: piece.bite,
       stages: resolveStages(piece.stages, cut, pit, cook.kitchen),
+      rubSugarShare: rubSugarShare(cook, piece.id),
     });
   });
   return { pit, pieces, notUsed: notUsed(cook) };

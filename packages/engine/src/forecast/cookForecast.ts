@@ -2,6 +2,7 @@
 import { BITES, type Bite, type Cook, type Range } from '@pitwright/model';
 import { type ResolvedPiece, resolveCook } from '../day/resolve.ts';
 import type { PieceRunner } from '../meat/run.ts';
+import { eaterOffHeat } from './eater.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { ensembleRunner, lastCookingStage, pieceColumns } from './ensemble/run.ts';
 import {
@@ -94,6 +95,7 @@ function joinColumns(parts: readonly PieceColumns[]): PieceColumns {
     stageSurfaceC: join((c) => c.stageSurfaceC),
     stageLossKg: join((c) => c.stageLossKg),
     stageBarkM: join((c) => c.stageBarkM),
+    afterHeat: join((c) => c.afterHeat),
     stallC: join((c) => c.stallC),
   };
 }
@@ -130,6 +132,7 @@ function readPiece(piece: ResolvedPiece, columns: PieceColumns): PieceForecast {
   });
   const lastCooking = Math.max(0, lastCookingStage(piece));
   const endS = stageColumn(columns, columns.stageEndS, lastCooking);
+  const eater = eaterOffHeat(piece, columns);
   const stall = columns.stallC.filter((c) => !Number.isNaN(c));
   return {
     pieceId: piece.id,
@@ -141,6 +144,7 @@ function readPiece(piece: ResolvedPiece, columns: PieceColumns): PieceForecast {
     biteChances: biteChances(columns, (row) => endS[row]!),
     lossKg: reachedRange(stageColumn(columns, columns.stageLossKg, lastCooking), endS),
     ...(stall.length > 0 && { stallCoreC: rangeOf(stall) }),
+    ...(eater && { eater }),
     columns,
     notices: [],
   };

@@ -1,4 +1,5 @@
 import type { Bite, Cook, Range, Said, StageKind } from '@pitwright/model';
+import type { BarkWord, ColourWord, JuicinessWord } from '../meat/eaten.ts';
 
 /**
  * Members `membersFrom` to `membersTo − 1` of one cook's forecast: what a worker is asked. Member i is the same whatever
@@ -34,6 +35,13 @@ export interface PieceColumns {
   readonly stageLossKg: Float64Array;
   /** Bark at the end of each stage [m]; same shape. */
   readonly stageBarkM: Float64Array;
+  /**
+   * What the eater would get 0, ½, 1, 2, 4 and 8 h after the last stage on the heat; NaN where it never ends. Four
+   * figures each: water and fat lost of one item [kg], bark [m], browning without the rub
+   * [equivalent h at 110 °C], juiciness [1].
+   * [((member·items + item)·6 + moment)·4 + figure]
+   */
+  readonly afterHeat: Float64Array;
   /** Centre temperature where its rise is slowest; NaN where it never lay between 55 and 85 °C. [member·items + item] */
   readonly stallC: Float64Array;
 }
@@ -69,9 +77,28 @@ export interface PieceForecast {
   /** Of one item, by the end of the last stage before the rest. */
   readonly lossKg: Range;
   readonly stallCoreC?: Range;
+  /** At the end of the last stage before the rest; at the table: `eaterAt`. Missing for a piece that has none. */
+  readonly eater?: EaterForecast;
   /** Everything above is a reading of these. */
   readonly columns: PieceColumns;
   readonly notices: readonly Said[];
+}
+
+/** What the eater gets, in words as chances (each sums to 1 over the items that get there) and the figures behind them. */
+export interface EaterForecast {
+  readonly bark: Readonly<Partial<Record<BarkWord, number>>>;
+  /** Thickness of the dried layer [m]. */
+  readonly barkM: Range;
+  readonly colour: Readonly<Partial<Record<ColourWord, number>>>;
+  /** 1 raw pink-grey to 6 black-brown. */
+  readonly colourIndex: Range;
+  readonly juiciness: Readonly<Partial<Record<JuicinessWord, number>>>;
+  /** Water at the centre between raw (1) and fully cooked (0). */
+  readonly waterLeft: Range;
+  /** Of one item, bone counted in the raw mass [kg]. */
+  readonly lossKg: Range;
+  /** What is left of the raw mass [1]. */
+  readonly yieldShare: Range;
 }
 
 export interface StageForecast {

@@ -52,6 +52,11 @@ const STALL_TO_C = 85;
 export type WordDoses = readonly [cleanBite: number, tender: number, fallsOff: number, pullsApart: number];
 export const WORDS_TIMED = 5;
 
+/** After the heat, how long until the figures of the eater are noted [s]; the last stands for all later. */
+export const AFTER_HEAT_S = [0, 1800, 3600, 2 * 3600, 4 * 3600, 8 * 3600] as const;
+/** Places of one noted moment: loss of the raw mass without bone [1], bark [m], browning [h], juiciness [1]. */
+export const EATEN = { lossShare: 0, barkM: 1, browningH: 2, juiciness: 3, width: 4 } as const;
+
 /** What one run leaves behind; times in seconds of the clock from meat on, ∞ = never. */
 export class RunOutcome {
   readonly endS: Float64Array;
@@ -62,6 +67,8 @@ export class RunOutcome {
   readonly doseH: Float64Array;
   /** firm (centre past 60 °C), clean bite, tender, falls off, pulls apart */
   readonly wordS = new Float64Array(WORDS_TIMED);
+  /** Figures of `EATEN` at each of `AFTER_HEAT_S`; NaN where the piece never leaves the heat. */
+  readonly afterHeat = new Float64Array(AFTER_HEAT_S.length * EATEN.width);
   reachS = Infinity;
   stallC = NaN;
   at65S = Infinity;
@@ -88,6 +95,8 @@ export interface RunOptions {
   readonly wordDoses: WordDoses;
   /** Centre temperature whose first passing is wanted [°C]. */
   readonly reachC?: number;
+  /** Index of the last stage on the heat: from its end on the figures of the eater are noted. */
+  readonly lastHeatStage?: number;
   /** Following the last stage ends at this dose [h]; missing: at the end of the tail. */
   readonly tailDoseH?: number;
   readonly onStep?: StepListener;
@@ -112,6 +121,12 @@ export class PieceRunner {
   };
   #airDeviationK = 0;
   #airChangedS = 0;
+  #heatEndS = Infinity;
+  /** Next of `AFTER_HEAT_S` to be noted. */
+  #nextNoted = 0;
+  #notedS = 0;
+  readonly #noted = new Float64Array(EATEN.width);
+  readonly #eaten = new Float64Array(EATEN.width);
 
   constructor(settings: RunSettings, softeningRate: SofteningRate) {
     this.settings = settings;
@@ -123,6 +138,20 @@ export class PieceRunner {
     const outcome = new RunOutcome(stages.length);
     outcome.endS.fill(Infinity);
     outcome.wordS.fill(Infinity);
+    outcome.afterHeat.fill(NaN);
+    this.#heatEndS = Infinity;
+    this.#nextNoted = 0;
+    this.#runStages(outcome, piece, stages, options);
+    this.#standForLater(outcome);
+    return outcome;
+  }
+
+  #runStages(
+    outcome: RunOutcome,
+    piece: MeatParameters,
+    stages: readonly StagePlan[],
+    options: RunOptions,
+  ): void {
     const solver = this.solver;
     solver.begin(piece);
     const horizonS = this.settings.horizonS / options.stretch;
@@ -154,7 +183,10 @@ export class PieceRunner {
       let tailEndS = 0;
       // The table asks for the end of such a stage: the figures at its begin stand for it.
       if (trigger.by === 'table') ended = true;
-      if (ended) this.#close(outcome, piece, s, timeS * options.stretch);
+      if (ended) {
+        this.#close(outcome, piece, s, timeS * options.stretch);
+        if (s === options.lastHeatStage) this.#leaveHeat(outcome, piece, timeS * options.stretch);
+      }
       const followTail = isLast && this.settings.tailS > 0;
       if (ended && followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
 
@@ -166,7 +198,7 @@ export class PieceRunner {
         let lands = false;
         if (!ended && timeS >= horizonS) {
           outcome.stuckStage = s;
-          return outcome;
+          return;
         }
         if (timeS + stepS >= limitS) {
           stepS = limitS - timeS;
@@ -205,17 +237,58 @@ export class PieceRunner {
           slowest = slope;
           outcome.stallC = middleC;
         }
+        if (this.#heatEndS < Infinity) this.#noteAfterHeat(outcome, piece, timeS * options.stretch);
         options.onStep?.(timeS * options.stretch, s, solver, this.#around);
         if (!ended && (hit || (lands && trigger.by === 'clock' && limitS === endsAtS))) {
           ended = true;
           this.#close(outcome, piece, s, timeS * options.stretch);
+          if (s === options.lastHeatStage) this.#leaveHeat(outcome, piece, timeS * options.stretch);
           if (followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
         } else if (lands) {
           if (ended) break;
         }
       }
     }
-    return outcome;
+  }
+
+  #measureEaten(into: Float64Array, piece: MeatParameters): void {
+    into[EATEN.lossShare] = lossShare(this.solver, piece);
+    into[EATEN.barkM] = this.solver.barkM;
+    into[EATEN.browningH] = this.solver.browningH;
+    into[EATEN.juiciness] = this.solver.juiciness;
+  }
+
+  #leaveHeat(outcome: RunOutcome, piece: MeatParameters, clockS: number): void {
+    this.#heatEndS = clockS;
+    this.#notedS = clockS;
+    this.#measureEaten(this.#noted, piece);
+    outcome.afterHeat.set(this.#noted, 0);
+    this.#nextNoted = 1;
+  }
+
+  /** Straight between the steps on both sides of a moment. */
+  #noteAfterHeat(outcome: RunOutcome, piece: MeatParameters, clockS: number): void {
+    if (this.#nextNoted >= AFTER_HEAT_S.length) return;
+    const eaten = this.#eaten;
+    this.#measureEaten(eaten, piece);
+    while (this.#nextNoted < AFTER_HEAT_S.length) {
+      const atS = this.#heatEndS + AFTER_HEAT_S[this.#nextNoted]!;
+      if (clockS < atS) break;
+      const share = clockS > this.#notedS ? (atS - this.#notedS) / (clockS - this.#notedS) : 1;
+      for (let i = 0; i < EATEN.width; i++)
+        outcome.afterHeat[this.#nextNoted * EATEN.width + i] =
+          this.#noted[i]! + share * (eaten[i]! - this.#noted[i]!);
+      this.#nextNoted++;
+    }
+    this.#noted.set(eaten);
+    this.#notedS = clockS;
+  }
+
+  /** Where following ended early, the last figures stand for what comes later. */
+  #standForLater(outcome: RunOutcome): void {
+    if (this.#nextNoted === 0) return;
+    for (let next = this.#nextNoted; next < AFTER_HEAT_S.length; next++)
+      outcome.afterHeat.set(this.#noted, next * EATEN.width);
   }
 
   /** Nothing more to learn from following the last stage: past every word, or too cold to soften. */

@@ -8,6 +8,7 @@
  */
 import { saturationTemperatureC } from '../air/saturation.ts';
 import { expm1 } from '../numeric/elementary.ts';
+import { browningRate } from './colour.ts';
 import { type UnitGrid, unitGrid } from './grid.ts';
 import type { Cover, MeatParameters, Surroundings } from './parameters.ts';
 import {
@@ -57,7 +58,9 @@ export const AT = {
   glazeM: 14,
   /** share of the renderable fat still solid [1] */
   solidFatShare: 15,
-  cells: 16,
+  /** browning of the dry surface, equivalent hours at 110 °C (colour.ts) [h] */
+  browningH: 16,
+  cells: 17,
 } as const;
 
 // An imported name is looked up at every use where modules are not bundled; the loop reads its own.
@@ -212,6 +215,10 @@ export class PieceSolver {
   get drippedKgM2(): number {
     const state = this.state;
     return state[AT.dripped]! + state[AT.pool]! - state[AT.added]!;
+  }
+  /** Browning so far, equivalent hours of a dry surface at 110 °C [h]. */
+  get browningH(): number {
+    return this.state[AT.browningH]!;
   }
   get solidFatShare(): number {
     return this.state[AT.solidFatShare]!;
@@ -462,6 +469,7 @@ export class PieceSolver {
     let filmFlow = 0;
     let frontFlow = 0;
     let intoMeat = 0;
+    let dryShare = 0;
     for (let iteration = 0; iteration < 30; iteration++) {
       const meanK = 0.5 * (surfaceC + wallC) + 273.15;
       const hr = radiant * meanK * meanK * meanK;
@@ -485,6 +493,7 @@ export class PieceSolver {
           dWetness = (-wetness * stepS * dPotential) / needed;
         }
       }
+      dryShare = 1 - wetness;
       // Steam condenses on fat and bone side too.
       const open = potential > 0 ? share : 1;
       filmFlow = wetness * open * potential;
@@ -534,6 +543,8 @@ export class PieceSolver {
     intoMeat = effective * (frontC - interiorC);
     state[AT.surfaceC] = surfaceC;
     state[AT.frontC] = frontC;
+    state[AT.browningH] =
+      state[AT.browningH]! + (stepS / 3600) * browningRate(surfaceC, dryShare, cover.waterActivity);
     const evaporating = latentHeat(surfaceC) * filmFlow + latentHeat(frontC) * frontFlow;
     state[AT.film] = film - filmFlow * stepS;
     state[AT.evaporated] = state[AT.evaporated]! + (filmFlow + frontFlow) * stepS;

@@ -2,6 +2,7 @@ import type { PlannedPiece, PlannedStage } from '@pitwright/engine';
 import type { Piece, Range, Said } from '@pitwright/model';
 import { ownNotices, type PlanReport, pieceMass, pieceName, pieceOf, sharedNotices } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
+import { eaterText } from '../eater.ts';
 import { type Column, heading, paragraph, row } from './layout.ts';
 import { noticeText } from './notices.ts';
 
@@ -104,6 +105,8 @@ function pieceText(planned: PlannedPiece, report: PlanReport, print: Printer): s
     planned.latestOnAt && planned.latestOnAt !== planned.onAt
       ? [tell({ id: 'plan.piece.latest', params: { at: planned.latestOnAt } })]
       : [];
+  const foreseen = report.forecast.pieces.find((one) => one.pieceId === piece.id);
+  const eater = foreseen && eaterText(report, foreseen, print);
   const stages = planned.stages.map((stage, i) => stageRow(stage, piece.stages[i], planned.onAt, print));
   return [
     '',
@@ -111,6 +114,7 @@ function pieceText(planned: PlannedPiece, report: PlanReport, print: Printer): s
     ...stages.flatMap((cells) => row(cells, STAGES, 3)),
     ...paragraph(`${[tell(biteSaid(planned)), ...wait].join(', ')}.`, 3),
     ...paragraph([`${[alone, ...misses, ...latest].join('; ')}.`, ...ends].join(' '), 3),
+    ...(eater ? paragraph(eater, 3) : []),
     ...(piece.note ? paragraph(piece.note, 3) : []),
     ...ownNotices(report.notices, piece.id).flatMap((said) => noticeText(said, print, 3)),
   ];

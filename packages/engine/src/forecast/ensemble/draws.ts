@@ -81,7 +81,7 @@ export class PieceDraws {
   readonly #wrap: Stream;
   readonly #wrapLeak: Stream;
   readonly #items: readonly Readonly<
-    Record<'thickness' | 'juice' | 'openness' | 'finalHolding' | 'softening', Stream>
+    Record<'thickness' | 'juice' | 'openness' | 'finalHolding' | 'softening' | 'browning', Stream>
   >[];
 
   constructor(seed: number, pieceId: string, items: number) {
@@ -97,6 +97,7 @@ export class PieceDraws {
       openness: stream(`${item}/openness`),
       finalHolding: stream(`${item}/final-holding`),
       softening: stream(`${item}/softening`),
+      browning: stream(`${item}/browning`),
     }));
   }
 
@@ -120,7 +121,14 @@ export class PieceDraws {
   item(
     member: number,
     item: number,
-  ): { thickness: number; juice: number; openness: number; finalHolding: number; softening: number } {
+  ): {
+    thickness: number;
+    juice: number;
+    openness: number;
+    finalHolding: number;
+    softening: number;
+    browning: number;
+  } {
     const streams = this.#items[item]!;
     return {
       thickness: streams.thickness.normal(member),
@@ -128,6 +136,7 @@ export class PieceDraws {
       openness: streams.openness.normal(member),
       finalHolding: streams.finalHolding.normal(member),
       softening: streams.softening.normal(member),
+      browning: streams.browning.normal(member),
     };
   }
 }
@@ -155,6 +164,8 @@ export const SPREAD = {
   /** R_gap .03 to .08 about .05 */
   foilGapLn: 0.3,
   foilLeakLn: 0.6,
+  /** Grades by eye differ by one from grader to grader. @source common practice, no source */
+  browningLn: 0.7,
   /** R_p 3000 s/m. @source from memory, weak */
   paperLn: 0.7,
 } as const;

@@ -15,6 +15,8 @@ export interface Member {
   readonly stretch: number;
   readonly k95PerH: number;
   readonly wordDoses: WordDoses;
+  /** Of the browning: doubt of rate and grade; the rub is not in it [1]. */
+  readonly browningFactor: number;
 }
 
 const clamp = (x: number, low: number, high: number): number => (x < low ? low : Math.min(x, high));
@@ -67,6 +69,7 @@ export function memberOf(
     stages: stagesOf(piece, pit, cook, draws, member, (bite) => dose(knownWord(cut.tissue, bite))),
     stretch: draws.stretch(member),
     k95PerH,
+    browningFactor: exp(SPREAD.browningLn * own.browning),
     wordDoses: [dose('clean-bite'), dose('tender'), dose('falls-off'), dose('pulls-apart')],
   };
 }

@@ -1,6 +1,13 @@
 /** Members of one piece as columns. The whole ensemble, or any part of it, in any worker, gives the same bits. */
 import type { ResolvedPiece, ResolvedPit } from '../../day/resolve.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner, type RunOutcome, WORDS_TIMED } from '../../meat/run.ts';
+import {
+  AFTER_HEAT_S,
+  EATEN,
+  ENSEMBLE_SETTINGS,
+  PieceRunner,
+  type RunOutcome,
+  WORDS_TIMED,
+} from '../../meat/run.ts';
 import { isCooking } from '../../meat/stagePlan.ts';
 import { knownWord, wordPast } from '../../tender/bite.ts';
 import { relativeSofteningRate } from '../../tender/dose.ts';
@@ -50,6 +57,7 @@ export function pieceColumns(
     stageSurfaceC: new Float64Array(members * items * stages),
     stageLossKg: new Float64Array(members * items * stages),
     stageBarkM: new Float64Array(members * items * stages),
+    afterHeat: new Float64Array(members * items * AFTER_HEAT_S.length * EATEN.width),
     stallC: new Float64Array(members * items),
   };
   const cookDraws = new CookDraws(seed);
@@ -67,6 +75,7 @@ export function pieceColumns(
       const outcome = runner.run(member.meat, member.stages, {
         stretch: member.stretch,
         wordDoses: member.wordDoses,
+        lastHeatStage: lastCooking,
         tailDoseH: past > 0 ? member.wordDoses[past - 1]! : hardest,
       });
       const at = m * items + item;
@@ -76,6 +85,12 @@ export function pieceColumns(
       columns.stageSurfaceC.set(outcome.surfaceC, at * stages);
       columns.stageBarkM.set(outcome.barkM, at * stages);
       for (let s = 0; s < stages; s++) columns.stageLossKg[at * stages + s] = outcome.lossShare[s]! * meatKg;
+      const eaten = outcome.afterHeat;
+      for (let i = 0; i < eaten.length; i += EATEN.width) {
+        eaten[i + EATEN.lossShare] = eaten[i + EATEN.lossShare]! * meatKg;
+        eaten[i + EATEN.browningH] = eaten[i + EATEN.browningH]! * member.browningFactor;
+      }
+      columns.afterHeat.set(eaten, at * eaten.length);
       columns.stallC[at] = outcome.stallC;
       const ready = readyS(piece, outcome, lastCooking, asked);
       if (ready > columns.readyS[m]!) columns.readyS[m] = ready;

@@ -1,0 +1,37 @@
+import { barkName, colourName } from '../names/eaten.ts';
+import type { Printer } from '../printer.ts';
+import { messages } from './message.ts';
+
+interface Gets {
+  readonly bark: string;
+  readonly barkShare: number;
+  readonly barkLowM: number;
+  readonly barkHighM: number;
+  readonly colourLow: string;
+  readonly colourHigh: string;
+  readonly juiciness: string;
+  readonly juicinessShare: number;
+  readonly yieldLow: number;
+  readonly yieldHigh: number;
+  readonly members: number;
+}
+
+const percent = (share: number): string => `${Math.round(100 * share)}`;
+
+function thickness(lowM: number, highM: number, print: Printer): string {
+  const [perM, decimals, unit] = print.settings.units === 'us' ? [1 / 0.0254, 2, 'in'] : [1e3, 1, 'mm'];
+  const low = print.number(lowM * perM, decimals);
+  const high = print.number(highM * perM, decimals);
+  return low === high ? `${low} ${unit}` : `${low}–${high} ${unit}`;
+}
+
+/** What the eater gets, and what is to be known of a piece before it goes on. */
+export const eaterMessages = messages({
+  'eater.gets': (p: Gets & Record<string, string | number>, print) => {
+    const colour =
+      p.colourLow === p.colourHigh
+        ? colourName(p.colourLow)
+        : `${colourName(p.colourLow)} to ${colourName(p.colourHigh)}`;
+    return `At the table: bark, ${barkName(p.bark)} (${print.timesIn(p.barkShare, p.members)}; ${thickness(p.barkLowM, p.barkHighM, print)}); ${colour}; ${p.juiciness} (${print.timesIn(p.juicinessShare, p.members)}); ${percent(p.yieldLow)}–${percent(p.yieldHigh)} % of its raw weight left.`;
+  },
+});
