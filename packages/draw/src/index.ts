@@ -20,6 +20,14 @@ export { type HeatLedger, heatLedger } from './ledger/ledger.ts';
 export type { Mark, Tag } from './mark.ts';
 export { noticeBlock } from './notices/notice.ts';
 export { type RangeRow, rangesChart } from './ranges/chart.ts';
+export { type BalanceScale, balanceLine } from './sauce/balance.ts';
+export {
+  type SimmerChart,
+  type SimmerDrawing,
+  type SimmerMoment,
+  type SimmerWords,
+  simmerChart,
+} from './sauce/simmer.ts';
 export { hundredStrokes } from './strokes/strokes.ts';
 export { markToSvg, tableToHtml, toSvg } from './svg.ts';
 export { BODY, PIT, SMALLEST } from './text.ts';

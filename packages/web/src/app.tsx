@@ -12,6 +12,7 @@ const Shelf = lazy(() => import('./places/shelf/shelf.tsx'));
 const CookPlace = lazy(() => import('./places/cook/cook.tsx'));
 const Guests = lazy(() => import('./places/guests/guests.tsx'));
 const RunSheet = lazy(() => import('./places/run-sheet/run-sheet.tsx'));
+const Bench = lazy(() => import('./places/bench/bench.tsx'));
 const NewCook = lazy(() => import('./places/new-cook/new-cook.tsx'));
 const Specimen = lazy(() => import('./places/specimen/specimen.tsx'));
 
@@ -28,6 +29,7 @@ export function App(props: { journal: Journal }) {
                 <Route path="/cook/:id" component={CookPlace} />
                 <Route path="/cook/:id/guests" component={Guests} />
                 <Route path="/cook/:id/run-sheet" component={RunSheet} />
+                <Route path="/cook/:id/bench" component={Bench} />
                 <Route path="/specimen" component={Specimen} />
                 <Route>
                   <Gone />

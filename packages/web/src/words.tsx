@@ -1,4 +1,5 @@
 import {
+  benchMessages,
   METRIC,
   type MessageParams,
   type Printer,
@@ -39,12 +40,15 @@ export function ReaderProvider(props: { writing: Writing; zone: string; children
 
 export const usePrinter = (): Printer => use(Reader);
 
-type WebId = keyof typeof webMessages;
-type ParamsOf<Id extends WebId> = Parameters<(typeof webMessages)[Id]>[0];
+/** What the places say around their answers. */
+const appMessages = { ...webMessages, ...benchMessages };
+
+type WebId = keyof typeof appMessages;
+type ParamsOf<Id extends WebId> = Parameters<(typeof appMessages)[Id]>[0];
 type Given<Id extends WebId> =
   undefined extends ParamsOf<Id>
     ? []
-    : Parameters<(typeof webMessages)[Id]> extends []
+    : Parameters<(typeof appMessages)[Id]> extends []
       ? []
       : [params: ParamsOf<Id>];
 
@@ -71,7 +75,7 @@ export function useWords(): Words {
   const print = usePrinter();
   return useMemo(() => {
     const marked = (id: WebId, params?: MessageParams): string =>
-      (webMessages[id] as (p: MessageParams, print: Printer) => string)(params ?? {}, print);
+      (appMessages[id] as (p: MessageParams, print: Printer) => string)(params ?? {}, print);
     return {
       text: (id, ...given) => plain(marked(id, given[0] as MessageParams | undefined)),
       rich: (id, ...given) => heavy(marked(id, given[0] as MessageParams | undefined)),

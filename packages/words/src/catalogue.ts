@@ -1,3 +1,4 @@
+import { benchMessages } from './messages/bench.ts';
 import { calcMessages } from './messages/calc.ts';
 import { dayMessages } from './messages/day.ts';
 import { drawMessages } from './messages/draw.ts';
@@ -19,6 +20,7 @@ import { webMessages } from './messages/web.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
 export const SUBJECTS: readonly Messages[] = [
+  benchMessages,
   calcMessages,
   dayMessages,
   drawMessages,

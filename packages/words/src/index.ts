@@ -8,6 +8,7 @@ export { mass, massRange } from './figures/mass.ts';
 export { capital, count, decimal, fraction, listed } from './figures/number.ts';
 export { difference, temperature, temperatureRange } from './figures/temperature.ts';
 export { volume } from './figures/volume.ts';
+export { benchMessages } from './messages/bench.ts';
 export {
   type Message,
   type MessageParam,

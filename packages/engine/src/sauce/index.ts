@@ -1,4 +1,6 @@
 /** The front door of the sauce room: formulas by weight, what they become, how they look, keep and taste. */
+
+export { type Ingredient, searchIngredients } from '../food/data/ingredients.ts';
 export { type Allergens, allergensOf } from './allergens.ts';
 export {
   addBatches,
@@ -60,6 +62,7 @@ export {
 } from './label.ts';
 export {
   BRUSHED_C,
+  CLASS_EDGES_PA,
   FRIDGE_C,
   type Look,
   type Looks,

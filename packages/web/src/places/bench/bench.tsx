@@ -1,0 +1,190 @@
+import { type Cook, changesBetween, createEntry, type Formula, setEntry } from '@pitwright/model';
+import { newId } from '@pitwright/store';
+import { useMemo, useState } from 'react';
+import { useParams } from 'wouter';
+import { Answer } from '../../parts/answer.tsx';
+import { Choice } from '../../parts/choice.tsx';
+import { Key } from '../../parts/key.tsx';
+import { Strip } from '../../parts/strip.tsx';
+import { UndoKeys } from '../../parts/undo-keys.tsx';
+import { writingOf } from '../../settings.ts';
+import { useCook, useKeeper, useKept } from '../../use-keeping.tsx';
+import { ReaderProvider, useWords } from '../../words.tsx';
+import { cookPlaces } from '../cook/places.ts';
+import { Gone } from '../gone.tsx';
+import { Balance } from './balance.tsx';
+import { BenchAnswer } from './bench-answer.tsx';
+import { Consequences } from './consequences-below.tsx';
+import { emptyFormula, setLines, withFormula } from './edit.ts';
+import { FormulaSheet } from './formula-sheet.tsx';
+import type { Corrections, PackPrice, Swap } from './messages.ts';
+import { OnMeatPart } from './on-meat.tsx';
+import { Paste } from './paste.tsx';
+import { PrintedCards } from './printed-cards.tsx';
+import { Simmering } from './simmering.tsx';
+import { useBench } from './use-bench.ts';
+import './bench.css';
+
+/** What a formula does: by weight, live. */
+export default function BenchPlace() {
+  const { id = '' } = useParams();
+  const kept = useCook(id);
+  const state = useKept();
+  if (!kept) return <Gone />;
+  return (
+    <ReaderProvider writing={writingOf(state)} zone={kept.document.zone}>
+      <BenchSheet cook={kept.document} key={kept.id} />
+    </ReaderProvider>
+  );
+}
+
+/** What is kept beside the cook under one name, and how to write it down. */
+function useSetting<T extends object>(id: string, none: T): [T, (next: T) => void] {
+  const state = useKept();
+  const keeper = useKeeper();
+  const kept = state.settings.get(id);
+  const subject = { kind: 'setting' as const, id };
+  const write = (next: T) => {
+    if (!kept) keeper.write(createEntry(subject, next));
+    else {
+      const changes = changesBetween(kept.document, next);
+      if (changes.length > 0) keeper.write(setEntry(subject, changes));
+    }
+  };
+  return [(kept?.document as T | undefined) ?? none, write];
+}
+
+const NO_CORRECTIONS: Corrections = {};
+const NO_PRICES: Readonly<Record<string, PackPrice>> = {};
+
+function BenchSheet(props: { cook: Cook }) {
+  const { text } = useWords();
+  const keeper = useKeeper();
+  const { cook } = props;
+  const [formulaId, setFormulaId] = useState<string | undefined>(cook.formulas[0]?.id);
+  const [swap, setSwap] = useState<Swap>();
+  const [isPasting, setPasting] = useState(false);
+  const formula = cook.formulas.find((one) => one.id === formulaId) ?? cook.formulas[0];
+  const [corrections, writeCorrections] = useSetting(`bench.${cook.id}.${formula?.id}`, NO_CORRECTIONS);
+  const [prices, writePrices] = useSetting('prices', NO_PRICES);
+  const shownSwap = formula && swap && formula.lines[swap.index] ? swap : undefined;
+  const bench = useBench(cook, formula?.id, corrections, shownSwap);
+  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
+
+  const keepCook = (next: Cook) => {
+    const changes = changesBetween(cook, next);
+    if (changes.length > 0) keeper.write(setEntry(subject, changes));
+    setSwap(undefined);
+  };
+  const keep = (next: Formula) => keepCook(withFormula(cook, next));
+  const choose = (id: string) => {
+    setFormulaId(id);
+    setSwap(undefined);
+  };
+  const addFormula = (lines: Formula['lines']) => {
+    const added = setLines(emptyFormula(newId(), text('bench.pasted-name'), 'sauce'), lines);
+    keepCook({ ...cook, formulas: [...cook.formulas, added] });
+    choose(added.id);
+    setPasting(false);
+  };
+  const seen = bench.seen;
+  const outcome = seen?.outcome.ok ? seen.outcome : undefined;
+
+  return (
+    <>
+      <Strip
+        name={cook.name}
+        home={`/cook/${cook.id}`}
+        places={cookPlaces(cook.id, text)}
+        cells={
+          cook.isDemo
+            ? [
+                <span className="demo-mark" key="demo">
+                  {text('web.shelf.demo')}
+                </span>,
+              ]
+            : []
+        }
+      />
+      <main id="page" className="bench">
+        <div className="bench-screen">
+          <div className="bench-becomes">
+            <BenchAnswer cook={cook} formula={formula} bench={bench} />
+            {formula && seen && outcome && formula.kind === 'sauce' ? (
+              <>
+                <Balance
+                  formula={formula}
+                  seen={seen}
+                  outcome={outcome}
+                  swap={shownSwap}
+                  onSwap={setSwap}
+                  onKeep={keep}
+                />
+                <Simmering key={formula.id} formula={formula} seen={seen} outcome={outcome} onKeep={keep} />
+              </>
+            ) : null}
+            {formula && seen && outcome && formula.kind !== 'sauce' ? (
+              <OnMeatPart key={formula.id} formula={formula} seen={seen} outcome={outcome} />
+            ) : null}
+          </div>
+          <div className="bench-formula">
+            {cook.formulas.length > 1 && formula ? (
+              <Choice
+                legend={text('bench.formulas')}
+                hideLegend
+                value={formula.id}
+                onChoose={choose}
+                options={cook.formulas.map((one) => ({ value: one.id, text: one.name }))}
+              />
+            ) : null}
+            {formula ? (
+              <FormulaSheet
+                key={formula.id}
+                cook={cook}
+                formula={formula}
+                seen={seen}
+                prices={prices}
+                onKeep={keep}
+                onPrices={writePrices}
+              />
+            ) : (
+              <Answer>{text('bench.answer.none')}</Answer>
+            )}
+            <div className="keys bench-keys">
+              <Key aria-expanded={isPasting} onClick={() => setPasting((open) => !open)}>
+                {text('bench.paste')}
+              </Key>
+              <UndoKeys subject={subject} />
+            </div>
+          </div>
+          {isPasting ? (
+            <Paste
+              into={formula}
+              read={bench.read}
+              onNew={addFormula}
+              onAdd={(lines) => {
+                if (formula) keep(setLines(formula, [...formula.lines, ...lines]));
+                setPasting(false);
+              }}
+              onLeave={() => setPasting(false)}
+            />
+          ) : null}
+          {formula && seen && outcome ? (
+            <Consequences
+              key={`${formula.id}-below`}
+              cook={cook}
+              formula={formula}
+              seen={seen}
+              outcome={outcome}
+              corrections={corrections}
+              prices={prices}
+              onCorrect={writeCorrections}
+              onKeep={keep}
+            />
+          ) : null}
+        </div>
+        {formula && outcome ? <PrintedCards cook={cook} formula={formula} outcome={outcome} /> : null}
+      </main>
+    </>
+  );
+}

@@ -1,0 +1,248 @@
+import { findCut } from '@pitwright/engine';
+import {
+  afterWeighing,
+  CLASS_EDGES_PA,
+  contentsG,
+  cooling,
+  enough,
+  evaporate,
+  FRIDGE_C,
+  factorFromPlate,
+  findIngredient,
+  type Ingredient,
+  JARS,
+  type Look,
+  lineEffects,
+  lookAt,
+  nutrition,
+  type OutcomeOptions,
+  POT_C,
+  panOf,
+  type RebalanceLine,
+  rebalance,
+  type SauceOutcome,
+  SERVING_G,
+  sauceOutcome,
+  slabSurfaceM2,
+  swapLine,
+  wantedFrom,
+  waterForMass,
+} from '@pitwright/engine/sauce';
+import { type Cook, type Formula, type Piece, quantity, type Said } from '@pitwright/model';
+import type { Along, CooledIn, Corrections, OnMeat, Seen, Swap, Swapped } from './messages.ts';
+
+/** 10 and 90 % of a normal stand so many standard deviations from its mean. */
+const P90_SD = 1.2816;
+/** Log spread of the foreseen yield stress, before and after a plate test (the sauce page of docs/models). */
+const LOOK_SD = { foreseen: 0.4, plated: 0.15 };
+const MOMENTS = 28;
+/** The curve goes on past its target: by half as much water again, as far as there is water for it. */
+const PAST = 1.6;
+const MOST_OFF = 0.85;
+const FILM_EDGES_M = [0.1e-3, 0.35e-3] as const;
+const COATS = 2;
+
+/** What may be added to bring a taste back: sugar, vinegar, salt, heat, body. */
+const MAY_ADD = ['sugar_brown_packed', 'vinegar_cider_5', 'salt_table', 'cayenne', 'tomato_paste'];
+
+/** Where a look stands among the six, with its place inside: 2.5 is the middle of what coats a spoon. */
+export function lookLevel(look: Look): number {
+  const pa = look.yieldStressPa;
+  const edges = [...CLASS_EDGES_PA, 3 * CLASS_EDGES_PA[4]];
+  const above = edges.findIndex((edge) => pa < edge);
+  const inside = (low: number, high: number): number => Math.log(pa / low) / Math.log(high / low);
+  const byYield =
+    above === -1 ? 5.99 : above === 0 ? pa / edges[0]! : above + inside(edges[above - 1]!, edges[above]!);
+  const [thin, coat] = FILM_EDGES_M;
+  const film = look.filmM;
+  const byFilm =
+    film < thin
+      ? film / thin
+      : film < coat
+        ? 1 + (film - thin) / (coat - thin)
+        : Math.min(2.99, 2 + (film - coat) / 4e-3);
+  return Math.max(byYield, byFilm);
+}
+
+const kitchenOf = (cook: Cook): OutcomeOptions => ({
+  ...(cook.place?.altitude && { altitudeM: cook.place.altitude.si }),
+});
+
+/** The middle run, past its target, by looks. */
+function alongOf(
+  formula: Formula,
+  outcome: SauceOutcome,
+  options: OutcomeOptions,
+  isPlated: boolean,
+): Along | undefined {
+  const { simmerS, curve, raw, waterOffG } = outcome;
+  if (!formula.simmer || !simmerS || !curve || !(waterOffG > 0)) return undefined;
+  const farG = Math.max(waterOffG, Math.min(PAST * waterOffG, MOST_OFF * raw.waterG));
+  const far = sauceOutcome(
+    { ...formula, simmer: { ...formula.simmer, evaporated: quantity('mass', farG, 'g') } },
+    options,
+  );
+  const points = far.ok && far.curve ? far.curve.points : curve.points;
+  const step = Math.max(1, Math.floor(points.length / MOMENTS));
+  const chosen = points.filter((_, i) => i % step === 0 || i === points.length - 1);
+  const factor = options.thicknessFactor ?? 1;
+  const spread = Math.exp(P90_SD * (isPlated ? LOOK_SD.plated : LOOK_SD.foreseen));
+  const moments = chosen.map(({ timeS, massG, waterOffG: offG }) => {
+    const batch = evaporate(raw, offG);
+    return {
+      timeS,
+      massG,
+      waterOffG: offG,
+      level: lookLevel(lookAt(batch, POT_C, factor)),
+      lowLevel: lookLevel(lookAt(batch, POT_C, factor / spread)),
+      highLevel: lookLevel(lookAt(batch, POT_C, factor * spread)),
+    };
+  });
+  return { moments, fast: simmerS.p10 / simmerS.p50, slow: simmerS.p90 / simmerS.p50 };
+}
+
+const LEAST_THICK_M = 0.01;
+
+/** The pieces a formula is for, as one lot of meat. */
+export function onMeat(cook: Cook, formula: Formula): OnMeat {
+  const pieces = cook.pieces.filter((piece) => !formula.for || formula.for.includes(piece.id));
+  let lot = { meatKg: 0, edibleKg: 0, surfaceM2: 0, thicknessM: LEAST_THICK_M };
+  for (const piece of pieces) {
+    const { massKg, boneShare, thicknessM } = sizeOf(piece);
+    lot = {
+      meatKg: lot.meatKg + massKg * piece.count,
+      edibleKg: lot.edibleKg + massKg * (1 - boneShare) * piece.count,
+      surfaceM2: lot.surfaceM2 + slabSurfaceM2(massKg, thicknessM) * piece.count,
+      thicknessM: Math.max(lot.thicknessM, thicknessM),
+    };
+  }
+  return { ...lot, boneShare: lot.meatKg > 0 ? 1 - lot.edibleKg / lot.meatKg : 0 };
+}
+
+function sizeOf(piece: Piece): { massKg: number; boneShare: number; thicknessM: number } {
+  const cut = findCut(piece.cut);
+  const massKg = piece.mass?.si ?? cut?.massKg ?? 1;
+  const thicknessM = piece.thickness?.si ?? (cut ? 2 * cut.halfThicknessM : 0.05);
+  return { massKg, boneShare: (piece.bone ?? cut?.hasBone) ? (cut?.boneShare ?? 0) : 0, thicknessM };
+}
+
+/** Jars and the pan itself, in the fridge and in ice with stirring. */
+function cooledIn(outcome: SauceOutcome, formula: Formula): CooledIn[] {
+  const diameterM = formula.simmer?.panDiameter?.si ?? 0.24;
+  const depthM = outcome.finishedVolumeMl / 1e6 / ((Math.PI * diameterM * diameterM) / 4);
+  const startC = 90;
+  return [
+    {
+      vessel: 'half-pint',
+      around: 'fridge',
+      answer: cooling({ vessel: JARS['half-pint'], around: 'fridge', startC, jars: outcome.jars.full }),
+    },
+    { vessel: 'pint', around: 'fridge', answer: cooling({ vessel: JARS.pint, around: 'fridge', startC }) },
+    {
+      vessel: 'pan',
+      around: 'fridge',
+      answer: cooling({ vessel: panOf(diameterM, depthM), around: 'fridge', startC }),
+    },
+    {
+      vessel: 'pan',
+      around: 'stirred-ice-bath',
+      answer: cooling({
+        vessel: panOf(diameterM, depthM),
+        around: 'stirred-ice-bath',
+        startC,
+        isStirred: true,
+      }),
+    },
+  ];
+}
+
+/** What another thing in a line's place does, and the least change that brings the taste back. */
+function swappedBy(
+  formula: Formula,
+  outcome: SauceOutcome,
+  swap: Swap,
+  options: OutcomeOptions,
+): Swapped | undefined {
+  const other = findIngredient(swap.ingredient);
+  const line = formula.lines[swap.index];
+  if (!other || !line) return undefined;
+  const before: RebalanceLine[] = outcome.lines.map((one) => ({ ...one, locked: one.line.locked ?? false }));
+  const lines = swapLine(before, swap.index, other);
+  const mayAdd = MAY_ADD.map((id) => findIngredient(id)).filter((i): i is Ingredient => i !== undefined);
+  const { wanted, finishedG } = wantedFrom(before, outcome.waterOffG);
+  const rebalanced = rebalance({ wanted, finishedG, lines, mayAdd });
+  const next: Formula = {
+    ...formula,
+    lines: formula.lines.with(swap.index, {
+      ...line,
+      ingredient: other.id,
+      amount: quantity('mass', lines[swap.index]!.massG, 'g'),
+    }),
+  };
+  const untouched = sauceOutcome(next, options);
+  if (!untouched.ok || !formula.simmer) return { outcome: untouched, rebalanced };
+  const offG = waterForMass(untouched.raw, outcome.finishedMassG);
+  if (offG === undefined) return { outcome: untouched, rebalanced };
+  const boiled: Formula = { ...next, simmer: { ...formula.simmer, evaporated: quantity('mass', offG, 'g') } };
+  const after = sauceOutcome(boiled, options);
+  const along = after.ok ? alongOf(boiled, after, options, options.thicknessFactor !== undefined) : undefined;
+  return { outcome: after, rebalanced, ...(along && { along }) };
+}
+
+/** Everything the bench shows of one formula. */
+export function consequences(
+  cook: Cook,
+  formula: Formula,
+  corrections: Corrections,
+  swap: Swap | undefined,
+): Seen {
+  const meat = onMeat(cook, formula);
+  const { options, said, leftS } = corrected(formula, kitchenOf(cook), corrections);
+  const outcome = sauceOutcome(formula, options);
+  const base = { formulaId: formula.id, outcome, onMeat: meat, corrected: said };
+  if (!outcome.ok) return { ...base, effects: [], cooled: [] };
+  const along = alongOf(formula, outcome, options, corrections.plate !== undefined);
+  const swapped = swap ? swappedBy(formula, outcome, swap, options) : undefined;
+  const isSauce = formula.kind === 'sauce';
+  return {
+    ...base,
+    effects: isSauce ? lineEffects(outcome.lines, outcome.finishedMassG) : [],
+    cooled: isSauce ? cooledIn(outcome, formula) : [],
+    nutrition: nutrition(outcome.finished, SERVING_G),
+    ...(isSauce && {
+      enough: enough(outcome, {
+        glazed: [{ surfaceM2: meat.surfaceM2, coats: COATS }],
+        guests: cook.guests.adults + cook.guests.children,
+      }),
+    }),
+    ...(along && { along }),
+    ...(swapped && { swapped }),
+    ...(leftS && { leftS }),
+  };
+}
+
+/** The kitchen with what was measured in it; a measurement that cannot be is said, and left out. */
+function corrected(
+  formula: Formula,
+  kitchen: OutcomeOptions,
+  { plate, weighed }: Corrections,
+): { options: OutcomeOptions; said: readonly Said[]; leftS?: Seen['leftS'] } {
+  const said: Said[] = [];
+  let options = kitchen;
+  const foreseen = sauceOutcome(formula, kitchen);
+  if (plate && foreseen.ok) {
+    const read = factorFromPlate(foreseen.finished, { diameterM: plate.diameter.si, temperatureC: FRIDGE_C });
+    if (read.ok) {
+      options = { ...options, thicknessFactor: read.factor };
+      said.push(...read.doubts);
+    } else said.push(...read.problems);
+  }
+  if (!weighed) return { options, said };
+  const tareG = formula.simmer?.panMass ? formula.simmer.panMass.si * 1000 : undefined;
+  const contents = tareG === undefined ? undefined : contentsG(weighed.mass.si * 1000, tareG);
+  if (!contents) return { options, said: [...said, { id: 'bench.no-tare' }] };
+  if (!contents.ok) return { options, said: [...said, ...contents.problems] };
+  const after = afterWeighing(formula, options, weighed.after.si, contents.massG);
+  if (!after.ok) return { options, said: [...said, ...after.problems] };
+  return { options: { ...options, rateFactor: after.rateFactor }, said, leftS: after.leftS };
+}

@@ -1,0 +1,96 @@
+import { kitchenG, type RebalanceAnswer } from '@pitwright/engine/sauce';
+import {
+  type Cook,
+  type Formula,
+  type FormulaLine,
+  type Quantity,
+  quantity,
+  readCookQuantity,
+  type Said,
+} from '@pitwright/model';
+import type { Swap } from './messages.ts';
+
+export type Amount = FormulaLine['amount'];
+
+/** Ounces could be a weight or a volume: asked, never guessed. */
+const BARE_OUNCES = /^([^a-z]*[^a-z\s])\s*(?:oz|ounces?)\.?$/i;
+
+export type AmountReading =
+  | { readonly ok: true; readonly amount: Amount }
+  | { readonly ok: false; readonly problem: Said };
+
+/** An amount as a cook writes it: a mass or a volume, never less than nothing. */
+export function readAmount(text: string): AmountReading {
+  const ounces = BARE_OUNCES.exec(text.trim());
+  if (ounces) return { ok: false, problem: { id: 'quantity.ounce', params: { number: ounces[1]! } } };
+  const mass = readCookQuantity(text, 'mass');
+  if (mass.ok) return { ok: true, amount: mass.quantity };
+  const volume = readCookQuantity(text, 'volume');
+  if (volume.ok) return { ok: true, amount: volume.quantity };
+  const isUnit = volume.problem.id.startsWith('quantity.unit-');
+  return {
+    ok: false,
+    problem: isUnit ? { id: 'quantity.amount-unit', params: { text: text.trim() } } : volume.problem,
+  };
+}
+
+/** Grams as a scale shows them. */
+export const weighed = (massG: number): Quantity<'mass'> => quantity('mass', kitchenG(massG), 'g');
+
+export const withFormula = (cook: Cook, formula: Formula): Cook => ({
+  ...cook,
+  formulas: cook.formulas.map((one) => (one.id === formula.id ? formula : one)),
+});
+
+export const setLines = (formula: Formula, lines: readonly FormulaLine[]): Formula => ({ ...formula, lines });
+
+export const setLine = (formula: Formula, index: number, part: Partial<FormulaLine>): Formula =>
+  setLines(formula, formula.lines.with(index, { ...formula.lines[index]!, ...part }));
+
+export const withoutLine = (formula: Formula, index: number): Formula =>
+  setLines(formula, formula.lines.toSpliced(index, 1));
+
+/** How far it is boiled down. */
+export const setWaterOff = (formula: Formula, waterOffG: number): Formula => ({
+  ...formula,
+  simmer: { ...formula.simmer, evaporated: quantity('mass', Math.round(waterOffG), 'g') },
+});
+
+const LEAST_SHARE = 0.005;
+const LEAST_G = 0.05;
+
+/** The swap with the least change that brings it back; what stays keeps how it was written. */
+export function takeOver(formula: Formula, swap: Swap, answer: RebalanceAnswer & { ok: true }): Formula {
+  const rest = [...answer.shifts];
+  const lines = formula.lines.flatMap((line, index): FormulaLine[] => {
+    const ingredient = index === swap.index ? swap.ingredient : line.ingredient;
+    const place = rest.findIndex((shift) => shift.ingredient.id === ingredient && shift.beforeG > 0);
+    const [shift] = place === -1 ? [] : rest.splice(place, 1);
+    if (!shift) return [line];
+    if (shift.afterG < LEAST_G) return [];
+    const isMoved = Math.abs(shift.afterG - shift.beforeG) >= Math.max(LEAST_G, LEAST_SHARE * shift.beforeG);
+    if (!isMoved && index !== swap.index) return [line];
+    const { note: _, ...bare } = line;
+    return [
+      {
+        ...(index === swap.index ? bare : line),
+        ingredient,
+        amount: weighed(isMoved ? shift.afterG : shift.beforeG),
+      },
+    ];
+  });
+  const added = rest
+    .filter((shift) => shift.beforeG === 0 && shift.afterG >= LEAST_G)
+    .map((shift): FormulaLine => ({ ingredient: shift.ingredient.id, amount: weighed(shift.afterG) }));
+  const next = setLines(formula, [...lines, ...added]);
+  return formula.simmer ? setWaterOff(next, answer.waterOffG) : next;
+}
+
+/** A new formula, empty. */
+export const emptyFormula = (id: string, name: string, kind: Formula['kind']): Formula => ({
+  id,
+  name,
+  kind,
+  lines: [],
+  ...(kind === 'sauce' && { simmer: {} }),
+});

@@ -1,0 +1,249 @@
+import { findIngredient, type LineEffect, TASTES } from '@pitwright/engine/sauce';
+import {
+  type Cook,
+  type Formula,
+  type FormulaLine,
+  printCookQuantity,
+  readCookQuantity,
+} from '@pitwright/model';
+import { writtenQuantity } from '@pitwright/words';
+import { type FormEvent, useState } from 'react';
+import { Field } from '../../parts/field.tsx';
+import { Key } from '../../parts/key.tsx';
+import { saidWords } from '../../said.ts';
+import { useWords, type Words } from '../../words.tsx';
+import { readAmount, setLine, withoutLine } from './edit.ts';
+import type { PackPrice, Seen } from './messages.ts';
+
+interface SheetProps {
+  readonly cook: Cook;
+  readonly formula: Formula;
+  readonly seen: Seen | undefined;
+  readonly prices: Readonly<Record<string, PackPrice>>;
+  readonly onKeep: (formula: Formula) => void;
+  readonly onPrices: (prices: Readonly<Record<string, PackPrice>>) => void;
+}
+
+/** The formula by weight: each line as written, in kitchen measure, in grams. */
+export function FormulaSheet(props: SheetProps) {
+  const { text, print } = useWords();
+  const { cook, formula, seen } = props;
+  const [opened, setOpened] = useState<number>();
+  const lines = formula.lines.map((line) => ({ line, massG: massOf(line) }));
+  const most = Math.max(1, ...lines.map((one) => one.massG ?? 0));
+  const letters = cook.pieces
+    .filter((piece) => !formula.for || formula.for.includes(piece.id))
+    .map((piece) => piece.letter);
+  const people = cook.guests.adults + cook.guests.children;
+  const outcome = seen?.outcome.ok ? seen.outcome : undefined;
+  return (
+    <section className="formula" aria-labelledby="formula-name">
+      <h2 id="formula-name">{formula.name}</h2>
+      <p className="quiet">{text('bench.for', { letters: letters.join(' '), people })}</p>
+      {lines.length > 0 ? (
+        <table className="lines">
+          <thead>
+            <tr>
+              <th scope="col">{text('bench.what')}</th>
+              <th scope="col">{text('bench.written')}</th>
+              <th scope="col" className="r">
+                {text('bench.grams')}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.map(({ line, massG }, index) => (
+              <Line
+                // biome-ignore lint/suspicious/noArrayIndexKey: lines have no id; the same thing may stand twice
+                key={`${index} ${line.ingredient}`}
+                {...props}
+                index={index}
+                line={line}
+                massG={massG}
+                share={(massG ?? 0) / most}
+                effect={seen?.effects[index]}
+                isOpen={opened === index}
+                onOpen={() => setOpened((open) => (open === index ? undefined : index))}
+              />
+            ))}
+          </tbody>
+          {outcome ? (
+            <tfoot>
+              <tr>
+                <th scope="row">{text('bench.raw', { kind: formula.kind })}</th>
+                <td>{print.volumeM3(outcome.rawMassG / 1000 / outcome.before.densityKgM3)}</td>
+                <td className="r">{print.number(outcome.rawMassG)}</td>
+              </tr>
+              {outcome.waterOffG > 0 ? (
+                <tr>
+                  <th scope="row">{text('bench.finished')}</th>
+                  <td>
+                    {text('bench.volume-jars', {
+                      volume: { kind: 'volume', si: outcome.finishedVolumeMl / 1e6 },
+                      jars: outcome.jars.full,
+                    })}
+                  </td>
+                  <td className="r">{print.number(outcome.finishedMassG)}</td>
+                </tr>
+              ) : null}
+            </tfoot>
+          ) : null}
+        </table>
+      ) : null}
+    </section>
+  );
+}
+
+/** Grams of a line by the catalogue; missing where nobody knows. */
+function massOf({ amount, ingredient }: FormulaLine): number | undefined {
+  if (amount.kind === 'mass') return amount.si * 1000;
+  const density = findIngredient(ingredient)?.densityGPerMl ?? 0;
+  return density > 0 ? amount.si * 1e6 * density : undefined;
+}
+
+const gramsText = (massG: number, print: Words['print']): string => print.number(massG, massG < 10 ? 1 : 0);
+
+function Line(
+  props: SheetProps & {
+    index: number;
+    line: FormulaLine;
+    massG: number | undefined;
+    share: number;
+    effect: LineEffect | undefined;
+    isOpen: boolean;
+    onOpen: () => void;
+  },
+) {
+  const { text, print } = useWords();
+  const { line, massG, effect, isOpen } = props;
+  const ingredient = findIngredient(line.ingredient);
+  const name = ingredient?.name ?? line.ingredient;
+  const isDull = effect !== undefined && !effect.matters && !effect.isAroma;
+  const density = ingredient?.densityGPerMl ?? 0;
+  const kitchen =
+    line.amount.kind === 'mass' && massG && density > 0 ? print.volumeM3(massG / 1e6 / density) : undefined;
+  return (
+    <>
+      <tr className={isDull ? 'line dull' : 'line'}>
+        <th scope="row">
+          <button type="button" className="line-key" aria-expanded={isOpen} onClick={props.onOpen}>
+            {name}
+          </button>
+          {line.locked ? <span className="small quiet line-note">{text('bench.locked')}</span> : null}
+          {isDull ? <span className="small quiet line-note">{text('bench.hardly-matters')}</span> : null}
+          <span className="line-bar" style={{ width: `${Math.max(1, 100 * props.share)}%` }} />
+        </th>
+        <td className="small">
+          {writtenQuantity(line.amount)}
+          {kitchen ? (
+            <span className="quiet line-about">{text('bench.about', { measure: kitchen })}</span>
+          ) : null}
+        </td>
+        <td className="r line-grams">{massG === undefined ? '?' : gramsText(massG, print)}</td>
+      </tr>
+      {isOpen ? (
+        <tr className="line-open">
+          <td colSpan={3}>
+            <LineEditor {...props} name={name} />
+          </td>
+        </tr>
+      ) : null}
+    </>
+  );
+}
+
+function LineEditor(
+  props: SheetProps & {
+    index: number;
+    line: FormulaLine;
+    name: string;
+    effect: LineEffect | undefined;
+    onOpen: () => void;
+  },
+) {
+  const { text, print } = useWords();
+  const { formula, index, line, name, effect, prices, onKeep, onPrices } = props;
+  const [amount, setAmount] = useState(() => printCookQuantity(line.amount));
+  const [problem, setProblem] = useState<string>();
+  const kept = prices[line.ingredient];
+  const [pack, setPack] = useState(kept ? printCookQuantity(kept.pack) : '');
+  const [price, setPrice] = useState(kept ? String(kept.price) : '');
+  const [priceProblem, setPriceProblem] = useState<{ pack?: string; price?: string }>({});
+  const keepAmount = (event: FormEvent) => {
+    event.preventDefault();
+    const read = readAmount(amount);
+    if (!read.ok) return setProblem(saidWords(read.problem, print));
+    setProblem(undefined);
+    onKeep(setLine(formula, index, { amount: read.amount }));
+    props.onOpen();
+  };
+  const keepPrice = (event: FormEvent) => {
+    event.preventDefault();
+    const read = readCookQuantity(pack, 'mass');
+    const cost = /^\d+([.,]\d{1,2})?$/.test(price.trim())
+      ? Number(price.trim().replace(',', '.'))
+      : Number.NaN;
+    setPriceProblem({
+      ...(!read.ok && { pack: saidWords(read.problem, print) }),
+      ...(!Number.isFinite(cost) && { price: text('bench.price.problem') }),
+    });
+    if (read.ok && Number.isFinite(cost))
+      onPrices({ ...prices, [line.ingredient]: { pack: read.quantity, price: cost } });
+  };
+  return (
+    <div className="line-editor">
+      <form className="line-form" onSubmit={keepAmount}>
+        <Field
+          label={text('bench.amount', { name })}
+          value={amount}
+          problem={problem}
+          onChange={(event) => setAmount(event.target.value)}
+        />
+        <Key kind="first" type="submit">
+          {text('web.keep')}
+        </Key>
+      </form>
+      {effect ? <p className="small">{matterWords(effect, text)}</p> : null}
+      {line.note ? <p className="small quiet">{line.note}</p> : null}
+      <div className="keys">
+        <Key onClick={() => onKeep(setLine(formula, index, { locked: !line.locked }))}>
+          {text(line.locked ? 'bench.unlock' : 'bench.lock')}
+        </Key>
+        <Key
+          onClick={() => {
+            onKeep(withoutLine(formula, index));
+            props.onOpen();
+          }}
+        >
+          {text('bench.remove')}
+        </Key>
+      </div>
+      <form className="line-form" onSubmit={keepPrice}>
+        <Field
+          label={text('bench.pack', { name })}
+          value={pack}
+          problem={priceProblem.pack}
+          onChange={(event) => setPack(event.target.value)}
+        />
+        <Field
+          label={text('bench.price', { name })}
+          value={price}
+          inputMode="decimal"
+          problem={priceProblem.price}
+          onChange={(event) => setPrice(event.target.value)}
+        />
+        <Key type="submit">{text('web.keep')}</Key>
+      </form>
+    </div>
+  );
+}
+
+/** Does it matter? In words of the tongue, for half of it. */
+function matterWords(effect: LineEffect, text: Words['text']): string {
+  const changes = TASTES.filter((taste) => Math.abs(effect.steps.half[taste]) >= 1).map((taste) =>
+    text('bench.taste-change', { taste, steps: effect.steps.half[taste] }),
+  );
+  if (changes.length > 0)
+    return text('bench.matters.half', { changes: text('bench.listed', { items: changes.join('|') }) });
+  return text(effect.isAroma ? 'bench.matters.aroma' : 'bench.matters.not');
+}

@@ -1,0 +1,94 @@
+import type { SimmerMoment } from '@pitwright/draw';
+import type {
+  CoolingAnswer,
+  Enough,
+  LineEffect,
+  Nutrition,
+  OutcomeAnswer,
+  PastedRecipe,
+  RebalanceAnswer,
+} from '@pitwright/engine/sauce';
+import type { Cook, Quantity, Said } from '@pitwright/model';
+
+/** What was measured at the stove; kept beside the cook. */
+export interface Corrections {
+  /** Full pan on the scale, so long after the cold pot went on. */
+  readonly weighed?: { readonly mass: Quantity<'mass'>; readonly after: Quantity<'time'> };
+  /** Puddle of a tablespoon after a minute on a cold plate. */
+  readonly plate?: { readonly diameter: Quantity<'length'> };
+}
+
+/** What a pack costs, by ingredient. */
+export interface PackPrice {
+  readonly pack: Quantity<'mass'>;
+  readonly price: number;
+}
+
+export interface Swap {
+  readonly index: number;
+  readonly ingredient: string;
+}
+
+/** The middle run of a simmer, past its target too. */
+export interface Along {
+  readonly moments: readonly (SimmerMoment & { readonly waterOffG: number })[];
+  readonly fast: number;
+  readonly slow: number;
+}
+
+export interface Swapped {
+  readonly outcome: OutcomeAnswer;
+  readonly along?: Along;
+  readonly rebalanced: RebalanceAnswer;
+}
+
+export type VesselName = 'half-pint' | 'pint' | 'pan';
+
+export interface CooledIn {
+  readonly vessel: VesselName;
+  readonly around: 'fridge' | 'stirred-ice-bath';
+  readonly answer: CoolingAnswer;
+}
+
+/** Salt of a rub or spritz on the pieces it is for. */
+export interface OnMeat {
+  readonly meatKg: number;
+  readonly edibleKg: number;
+  readonly surfaceM2: number;
+  readonly boneShare: number;
+  /** Middle of the thickest piece [m]. */
+  readonly thicknessM: number;
+}
+
+export interface Seen {
+  readonly formulaId: string;
+  readonly outcome: OutcomeAnswer;
+  readonly along?: Along;
+  readonly effects: readonly LineEffect[];
+  readonly swapped?: Swapped;
+  readonly enough?: Enough;
+  readonly cooled: readonly CooledIn[];
+  readonly nutrition?: Nutrition;
+  readonly onMeat: OnMeat;
+  readonly corrected: readonly Said[];
+  /** Until it is off the burner, from the weighing [s]. */
+  readonly leftS?: { readonly p10: number; readonly p50: number; readonly p90: number };
+}
+
+export type Ask =
+  | {
+      readonly kind: 'see';
+      readonly job: number;
+      readonly cook: Cook;
+      readonly formulaId: string;
+      readonly corrections: Corrections;
+      readonly swap?: Swap;
+    }
+  | { readonly kind: 'read'; readonly job: number; readonly text: string; readonly system?: MeasureSystemId };
+
+export type MeasureSystemId = 'us' | 'uk' | 'au' | 'metric';
+
+export type Answer =
+  | { readonly kind: 'seen'; readonly job: number; readonly seen: Seen }
+  | { readonly kind: 'recipe'; readonly job: number; readonly recipe: PastedRecipe }
+  | { readonly kind: 'failed'; readonly job: number; readonly message: string };

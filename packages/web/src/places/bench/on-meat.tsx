@@ -1,0 +1,143 @@
+import {
+  batchMassG,
+  COATINGS,
+  type Coating,
+  dryBrine,
+  equilibriumBrine,
+  type SauceOutcome,
+} from '@pitwright/engine/sauce';
+import { type Formula, readCookQuantity } from '@pitwright/model';
+import { useState } from 'react';
+import { Choice } from '../../parts/choice.tsx';
+import { Field } from '../../parts/field.tsx';
+import { saidWords } from '../../said.ts';
+import { useWords } from '../../words.tsx';
+import type { Seen } from './messages.ts';
+import { saltOnMeat } from './salt-on-meat.ts';
+
+const HOUR_S = 3600;
+
+/** A rub, brine or spritz on the pieces it is for: how much of it, how much salt, how deep. */
+export function OnMeatPart(props: { formula: Formula; seen: Seen; outcome: SauceOutcome }) {
+  const { text } = useWords();
+  const { formula, seen } = props;
+  return (
+    <section className="on-meat">
+      <h2>{text('bench.meat')}</h2>
+      <p className="quiet">
+        {text('bench.meat.lot', {
+          meat: { kind: 'mass', si: seen.onMeat.meatKg },
+          edible: { kind: 'mass', si: seen.onMeat.edibleKg },
+        })}
+      </p>
+      {formula.kind === 'rub' ? <RubPart {...props} /> : null}
+      {formula.kind === 'brine' ? <BrinePart {...props} /> : null}
+    </section>
+  );
+}
+
+function RubPart({ seen, outcome }: { seen: Seen; outcome: SauceOutcome }) {
+  const { text, rich, print } = useWords();
+  const [coating, setCoating] = useState<Coating>('light');
+  const [rest, setRest] = useState('12 h');
+  const [thick, setThick] = useState(() => print.lengthM(seen.onMeat.thicknessM));
+  const salt = saltOnMeat(seen, outcome, coating);
+  const time = readCookQuantity(rest, 'time');
+  const thickness = readCookQuantity(thick, 'length');
+  const deep =
+    time.ok && thickness.ok && time.quantity.si > 0 && thickness.quantity.si > 0
+      ? dryBrine(thickness.quantity.si, time.quantity.si)
+      : undefined;
+  return (
+    <>
+      <Choice
+        legend={text('bench.meat.coating')}
+        value={coating}
+        onChoose={setCoating}
+        options={(Object.keys(COATINGS) as Coating[]).map((value) => ({
+          value,
+          text: text('bench.coating', { coating: value }),
+        }))}
+      />
+      <p>
+        {text('bench.meat.needed', {
+          low: salt.lowG,
+          middle: salt.rubG,
+          high: salt.highG,
+          made: batchMassG(outcome.finished),
+        })}{' '}
+        {text('bench.meat.salt-share', { share: salt.share })}
+      </p>
+      <p>
+        <b>{salt.said.map((said) => saidWords(said, print)).join(' ')}</b>
+      </p>
+      <div className="line-form">
+        <Field
+          label={text('bench.meat.rest')}
+          value={rest}
+          problem={time.ok ? undefined : saidWords(time.problem, print)}
+          onChange={(event) => setRest(event.target.value)}
+        />
+        <Field
+          label={text('bench.meat.thick')}
+          value={thick}
+          problem={thickness.ok ? undefined : saidWords(thickness.problem, print)}
+          onChange={(event) => setThick(event.target.value)}
+        />
+      </div>
+      {deep ? (
+        <p aria-live="polite">
+          {deep.said.map((said) => saidWords(said, print)).join(' ')}{' '}
+          {rich('bench.meat.even', { hours: Math.round(deep.evenS / HOUR_S) })}
+        </p>
+      ) : null}
+    </>
+  );
+}
+
+const STRENGTHS = ['0.01', '0.015', '0.02'] as const;
+
+function BrinePart({ seen }: { seen: Seen; outcome: SauceOutcome }) {
+  const { text, rich, print } = useWords();
+  const [water, setWater] = useState(print.settings.units === 'us' ? '4 qt' : '4 L');
+  const [strength, setStrength] = useState<(typeof STRENGTHS)[number]>('0.015');
+  const read = readCookQuantity(water, 'volume');
+  const { meatKg, thicknessM } = seen.onMeat;
+  const brine =
+    read.ok && read.quantity.si > 0 && meatKg > 0
+      ? equilibriumBrine(meatKg, read.quantity.si * 1000, Number(strength), thicknessM)
+      : undefined;
+  return (
+    <>
+      <Field
+        label={text('bench.brine.water')}
+        value={water}
+        problem={read.ok ? undefined : saidWords(read.problem, print)}
+        onChange={(event) => setWater(event.target.value)}
+      />
+      <Choice
+        legend={text('bench.brine.strength')}
+        value={strength}
+        onChoose={setStrength}
+        options={STRENGTHS.map((value) => ({
+          value,
+          text: print.quantity({ kind: 'fraction', si: Number(value) }),
+        }))}
+      />
+      {brine && read.ok ? (
+        <p aria-live="polite">
+          {rich('bench.answer.brine', {
+            salt: brine.saltG,
+            water: read.quantity,
+            hours: Math.round(brine.nineTenthsS / HOUR_S),
+          })}{' '}
+          {text('bench.brine.steps', {
+            half: Math.round(brine.halfS / HOUR_S),
+            nine: Math.round(brine.nineTenthsS / HOUR_S),
+          })}{' '}
+          {brine.said.map((said) => saidWords(said, print)).join(' ')}
+        </p>
+      ) : null}
+    </>
+  );
+}

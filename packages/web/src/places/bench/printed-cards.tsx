@@ -1,0 +1,80 @@
+import { type SauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
+import type { Cook, Formula } from '@pitwright/model';
+import { writtenQuantity } from '@pitwright/words';
+import { useWords } from '../../words.tsx';
+
+/** Prints one of the two alone. */
+export function printCard(which: 'label' | 'card'): void {
+  document.documentElement.dataset.prints = which;
+  window.print();
+}
+
+/** The jar label and the recipe card: on paper only, black alone. */
+export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: SauceOutcome }) {
+  const { text, rich, print } = useWords();
+  const { cook, formula, outcome } = props;
+  const { allergens, keeping, looks } = outcome;
+  const named = print.settings.names === 'uk' ? allergens.eu : allergens.us;
+  const byWeight = [...outcome.lines].sort((a, b) => b.massG - a.massG);
+  const contains =
+    named.length > 0
+      ? text('bench.contains.some', { allergens: named.join('|') })
+      : text('bench.contains.none');
+  const unknown =
+    allergens.unknown.length > 0
+      ? text('bench.contains.unknown', { names: allergens.unknown.map((one) => one.name).join('|') })
+      : '';
+  const demo = cook.isDemo ? <p>{text('bench.label.demo')}</p> : null;
+  return (
+    <div className="bench-print">
+      <section className="jar-label">
+        <p className="label-name">{formula.name}</p>
+        {demo}
+        <p>
+          {text('bench.label.made')} <span className="label-blank" />
+        </p>
+        <p>
+          <b>{text('bench.label.use', { days: keeping.daysHigh })}</b>
+        </p>
+        <p>
+          {text('bench.label.ingredients', {
+            names: byWeight.map((line) => line.ingredient.name).join(', '),
+          })}
+        </p>
+        <p>{contains}</p>
+        {unknown ? <p>{unknown}</p> : null}
+      </section>
+      <section className="recipe-card">
+        <p className="label-name">{formula.name}</p>
+        {demo}
+        <table>
+          <tbody>
+            {outcome.lines.map((line) => (
+              <tr key={`${line.line.ingredient} ${line.massG}`}>
+                <td>{line.ingredient.name}</td>
+                <td>{writtenQuantity(line.line.amount)}</td>
+                <td className="r">{text('bench.label.net', { mass: line.massG })}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        {outcome.simmerS ? (
+          <>
+            <p>
+              {rich('bench.simmer.held', {
+                ...outcome.simmerS,
+                mass: outcome.finishedMassG,
+                look: THICKNESS_WORDS[looks.pot.thickness]!,
+              })}
+            </p>
+            <p>{text('bench.card.steps')}</p>
+            <p>{text('bench.keeps.use-by', { low: keeping.daysLow, high: keeping.daysHigh })}</p>
+          </>
+        ) : null}
+        <p>{contains}</p>
+        {unknown ? <p>{unknown}</p> : null}
+        {formula.note ? <p>{formula.note}</p> : null}
+      </section>
+    </div>
+  );
+}
