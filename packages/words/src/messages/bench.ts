@@ -269,8 +269,12 @@ const after = {
   'bench.keeps': () => 'Keeping and cooling',
   'bench.keeps.use-by': (p: { low: number; high: number }) =>
     `Use within ${p.low} to ${p.high} days of making it.`,
-  'bench.cooled.in': (p: { vessel: string; around: string }) =>
-    `${capital(VESSELS[p.vessel] ?? p.vessel)} ${SURROUNDS[p.around] ?? p.around}:`,
+  'bench.cooled': (p: { vessel: string; around: string; passes: number; firstS?: number }, print: Printer) =>
+    `${capital(VESSELS[p.vessel] ?? p.vessel)} ${SURROUNDS[p.around] ?? p.around}: ${
+      p.firstS === undefined ? 'never' : print.exactDurationS(p.firstS)
+    } from ${print.temperatureC(57)} to ${print.temperatureC(21)}, ${
+      p.passes ? 'quick enough' : 'too slow: 2 hours, and 6 down to the fridge'
+    }.`,
   'bench.contains': () => 'What is in it',
   'bench.contains.some': (p: { allergens: string }) =>
     `Contains ${listed(p.allergens.split('|').map((word) => ALLERGENS[word] ?? word))}, by usual labels. Read yours.`,

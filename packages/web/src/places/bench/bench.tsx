@@ -5,12 +5,11 @@ import { useParams } from 'wouter';
 import { Answer } from '../../parts/answer.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
-import { Strip } from '../../parts/strip.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { writingOf } from '../../settings.ts';
-import { useCook, useKeeper, useKept } from '../../use-keeping.tsx';
+import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords } from '../../words.tsx';
-import { cookPlaces } from '../cook/places.ts';
+import { CookStrip } from '../cook/cook-strip.tsx';
 import { Gone } from '../gone.tsx';
 import { Balance } from './balance.tsx';
 import { BenchAnswer } from './bench-answer.tsx';
@@ -30,9 +29,10 @@ export default function BenchPlace() {
   const { id = '' } = useParams();
   const kept = useCook(id);
   const state = useKept();
+  const device = useDevice();
   if (!kept) return <Gone />;
   return (
-    <ReaderProvider writing={writingOf(state)} zone={kept.document.zone}>
+    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
       <BenchSheet cook={kept.document} key={kept.id} />
     </ReaderProvider>
   );
@@ -92,20 +92,7 @@ function BenchSheet(props: { cook: Cook }) {
 
   return (
     <>
-      <Strip
-        name={cook.name}
-        home={`/cook/${cook.id}`}
-        places={cookPlaces(cook.id, text)}
-        cells={
-          cook.isDemo
-            ? [
-                <span className="demo-mark" key="demo">
-                  {text('web.shelf.demo')}
-                </span>,
-              ]
-            : []
-        }
-      />
+      <CookStrip cook={cook} />
       <main id="page" className="bench">
         <div className="bench-screen">
           <div className="bench-becomes">

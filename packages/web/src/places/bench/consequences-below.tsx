@@ -20,6 +20,8 @@ interface BelowProps {
   readonly onKeep: (formula: Formula) => void;
 }
 
+const MODEL_PAGE = 'docs/models/sauce.md';
+
 /** What follows from a formula beside its taste: enough, keeping, what is in it, what it costs. */
 export function Consequences(props: BelowProps) {
   const { text } = useWords();
@@ -170,7 +172,7 @@ function Keeps({ seen, outcome }: BelowProps) {
       <p>{text('bench.keeps.use-by', { low: keeping.daysLow, high: keeping.daysHigh })}</p>
       <ul>
         {[...outcome.notices, ...keeping.said, ...brushNotices()].map((said) => (
-          <StandingLine key={said.id} level={said.level ?? 'information'} source={said.source ?? ''}>
+          <StandingLine key={said.id} level={said.level ?? 'information'} source={said.source ?? MODEL_PAGE}>
             {saidWords(said, print)}
           </StandingLine>
         ))}
@@ -178,10 +180,14 @@ function Keeps({ seen, outcome }: BelowProps) {
           <StandingLine
             key={`${vessel} ${around}`}
             level={answer.passes ? 'information' : 'caution'}
-            source={answer.said[0]?.source ?? ''}
+            source={answer.said[0]?.source ?? MODEL_PAGE}
           >
-            {text('bench.cooled.in', { vessel, around })}{' '}
-            {answer.said.map((said) => saidWords(said, print)).join(' ')}
+            {text('bench.cooled', {
+              vessel,
+              around,
+              passes: answer.passes ? 1 : 0,
+              ...(Number.isFinite(answer.firstStageS) && { firstS: answer.firstStageS }),
+            })}
           </StandingLine>
         ))}
       </ul>

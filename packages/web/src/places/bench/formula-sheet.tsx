@@ -101,6 +101,9 @@ function massOf({ amount, ingredient }: FormulaLine): number | undefined {
   return density > 0 ? amount.si * 1e6 * density : undefined;
 }
 
+/** As a jug or a spoon shows it. */
+const kitchenMl = (ml: number): number => (ml >= 20 ? Math.round(ml / 5) * 5 : ml);
+
 const gramsText = (massG: number, print: Words['print']): string => print.number(massG, massG < 10 ? 1 : 0);
 
 function Line(
@@ -121,16 +124,18 @@ function Line(
   const isDull = effect !== undefined && !effect.matters && !effect.isAroma;
   const density = ingredient?.densityGPerMl ?? 0;
   const kitchen =
-    line.amount.kind === 'mass' && massG && density > 0 ? print.volumeM3(massG / 1e6 / density) : undefined;
+    line.amount.kind === 'mass' && massG && density > 0
+      ? print.volumeM3(kitchenMl(massG / density) / 1e6)
+      : undefined;
   return (
     <>
       <tr className={isDull ? 'line dull' : 'line'}>
         <th scope="row">
           <button type="button" className="line-key" aria-expanded={isOpen} onClick={props.onOpen}>
             {name}
+            {line.locked ? <span className="small quiet line-note">{text('bench.locked')}</span> : null}
+            {isDull ? <span className="small quiet line-note">{text('bench.hardly-matters')}</span> : null}
           </button>
-          {line.locked ? <span className="small quiet line-note">{text('bench.locked')}</span> : null}
-          {isDull ? <span className="small quiet line-note">{text('bench.hardly-matters')}</span> : null}
           <span className="line-bar" style={{ width: `${Math.max(1, 100 * props.share)}%` }} />
         </th>
         <td className="small">

@@ -67,7 +67,10 @@ export function Simmering(props: {
   const target = momentBy(moments, (moment) => moment.waterOffG, outcome.waterOffG);
   const shown = heldS === undefined ? target : momentAt(moments, heldS);
   const wordOf = (moment: Moment) => THICKNESS_WORDS[Math.min(5, Math.floor(moment.level))]!;
-  const range = { p50: shown.timeS, p10: shown.timeS * fast, p90: shown.timeS * slow };
+  const range =
+    heldS === undefined && outcome.simmerS
+      ? outcome.simmerS
+      : { p50: shown.timeS, p10: shown.timeS * fast, p90: shown.timeS * slow };
   const endS = moments.at(-1)!.timeS;
   const leastS = moments.find((moment) => moment.waterOffG > 1)?.timeS ?? 0;
   const within = (timeS: number) => Math.max(leastS, Math.min(endS, timeS));
@@ -97,7 +100,7 @@ export function Simmering(props: {
             minutes: (timeS) => print.number(timeS / MINUTE_S),
             minutesUnit: text('bench.simmer.unit'),
             mass: (massG) => print.number(massG),
-            target: text('bench.simmer.target', { minutes: Math.round(shown.timeS / MINUTE_S) }),
+            target: text('bench.simmer.target', { minutes: Math.round(range.p50 / MINUTE_S) }),
             targetMass: text('bench.simmer.target-mass', { mass: shown.massG }),
             head: [
               text('bench.simmer.head-time'),
