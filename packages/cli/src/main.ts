@@ -42,6 +42,23 @@ export async function main(argv: readonly string[]): Promise<number> {
       status = await runPlan(words, streams);
     });
 
+  program
+    .command('which-rack [file]')
+    .description('which rack of ribs this is, by what you see, and what another label would change')
+    .option('--bones <count>', 'bones counted')
+    .option('--bone-length <length>', 'longest bone, such as 110 mm')
+    .option('--curve <word>', 'curved, slight or flat')
+    .option('--edge <word>', 'rounded, squared or flap')
+    .option('--mass <mass>', 'such as 1.2 kg')
+    .option('--length <length>', 'along the row of bones')
+    .option('--label <cut>', 'what the shop calls it')
+    .option('--piece <letter>', 'the piece of the cook file')
+    .option('--units <units>', 'us or metric')
+    .action(async (path: string | undefined, options: object) => {
+      const { runWhichRack } = await import('./which-rack/command.ts');
+      status = await runWhichRack(path, options, streams);
+    });
+
   addStoreCommands(program, streams, (ended) => {
     status = ended;
   });

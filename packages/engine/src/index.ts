@@ -25,6 +25,7 @@ export { eaterAt, eaterSaid } from './forecast/eater.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
 export { explainPiece } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
+export { ifOtherCut } from './forecast/otherCut.ts';
 export {
   type CookForecast,
   type EaterForecast,
@@ -41,7 +42,8 @@ export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';
 export { type Fuel, fuelOf } from './guests/fuel.ts';
 export { itemsNeeded, type Portions, portionsOf } from './guests/portions.ts';
 export { type EdibleYield, edibleYield } from './guests/yields.ts';
-export { type Cut, cuts, findCut, type Tissue } from './meat/cuts.ts';
+export { type CutFacts, type CutSource, cutFacts } from './meat/cutSources.ts';
+export { type Cut, catalogueOfCuts, cuts, findCut, type Tissue } from './meat/cuts.ts';
 export {
   BARK_WORDS,
   type BarkWord,
@@ -50,6 +52,15 @@ export {
   JUICINESS_WORDS,
   type JuicinessWord,
 } from './meat/eaten.ts';
+export {
+  CURVES,
+  EDGES,
+  RACKS,
+  type Rack,
+  type RackAnswer,
+  type RackSigns,
+  whichRack,
+} from './meat/rackSigns.ts';
 export {
   comeUpNotices,
   coolingNotices,

@@ -1,5 +1,6 @@
 import { benchMessages } from './messages/bench.ts';
 import { calcMessages } from './messages/calc.ts';
+import { cutsMessages } from './messages/cuts.ts';
 import { dayMessages } from './messages/day.ts';
 import { drawMessages } from './messages/draw.ts';
 import { eaterMessages } from './messages/eater.ts';
@@ -22,6 +23,7 @@ import { webMessages } from './messages/web.ts';
 export const SUBJECTS: readonly Messages[] = [
   benchMessages,
   calcMessages,
+  cutsMessages,
   dayMessages,
   drawMessages,
   eaterMessages,
