@@ -74,6 +74,7 @@ export { standingNotices } from './safety/standingNotices.ts';
 export { highsSolver, type LoadedHighs } from './schedule/highs.ts';
 export { type PlanOptions, planCook } from './schedule/plan.ts';
 export { dragTask, type ReplanOptions, replanCook } from './schedule/replan.ts';
+export { stageNames } from './schedule/tasks/draft.ts';
 export type {
   Alternative,
   Conflict,

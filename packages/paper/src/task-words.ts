@@ -1,4 +1,4 @@
-import type { Task } from '@pitwright/engine';
+import { stageNames, type Task } from '@pitwright/engine';
 import type { Cook, Formula, Piece, Said, Stage } from '@pitwright/model';
 import { isSayable, listed, type Printer } from '@pitwright/words';
 import { type PlanReport, pieceOf } from './report.ts';
@@ -24,10 +24,10 @@ function formulaName(formula: Formula, cook: Cook): string {
     : `the ${formula.name.charAt(0).toLowerCase()}${formula.name.slice(1)}`;
 }
 
-/** The stage that a task of a piece belongs to: the second part of `piece/stage/kind`. */
+/** The stage that a task of a piece belongs to: the second part of `piece/stage/kind`, as `stageNames` gives it. */
 const stageOf = (task: Task, piece: Piece | undefined): Stage | undefined => {
-  const kind = task.id.split('/')[1];
-  return piece?.stages.find((stage) => stage.kind === kind);
+  const name = task.id.split('/')[1] ?? '';
+  return piece?.stages[stageNames(piece.stages).indexOf(name)];
 };
 
 const sauceOf = (cook: Cook, piece: Piece): Formula | undefined =>

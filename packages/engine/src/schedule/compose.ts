@@ -18,7 +18,7 @@ import { familyOf } from './rest-rules.ts';
 import { slackOf } from './slack.ts';
 import type { Starts } from './starts.ts';
 import type { DraftPlan, DraftTask, TaskScene } from './tasks/draft.ts';
-import { taskId } from './tasks/draft.ts';
+import { stageNames, taskId } from './tasks/draft.ts';
 import { fireRuleOf, lightId } from './tasks/fire.ts';
 import type {
   Alternative,
@@ -304,11 +304,12 @@ function plannedStages(
   const start = parts.placed.placement.start;
   const origin = parts.problem.originS;
   const tasks = parts.drafted.tasks;
+  const names = stageNames(piece.stages);
   return piece.stages.map((stage, k): PlannedStage => {
     const foreseen = forecast.stages[k];
     const change = tasks.find(
       (task) =>
-        task.pieceIds[0] === piece.id && task.id.startsWith(`${piece.id}/${stage.kind}/`) && !task.round,
+        task.pieceIds[0] === piece.id && task.id.startsWith(`${piece.id}/${names[k]}/`) && !task.round,
     );
     const isWait = stage.kind === 'rest' || stage.kind === 'hold';
     const startsWith =
@@ -319,7 +320,7 @@ function plannedStages(
     const endTask = next
       ? next.kind === 'rest' || next.kind === 'hold'
         ? taskId(piece.id, 'take-off')
-        : tasks.find((task) => task.id.startsWith(`${piece.id}/${next.kind}/`))?.id
+        : tasks.find((task) => task.id.startsWith(`${piece.id}/${names[k + 1]}/`))?.id
       : taskId(piece.id, isWait ? 'slice' : 'take-off');
     const endSlot = endTask === undefined ? undefined : start.get(endTask);
     return {

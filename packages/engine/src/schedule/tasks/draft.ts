@@ -1,4 +1,4 @@
-import type { Cook, Piece, Said } from '@pitwright/model';
+import type { Cook, Piece, Said, Stage } from '@pitwright/model';
 import { ceilToFive, type EpochS, instantOf, MINUTE_S, type Span } from '../clock.ts';
 import type { EquipmentNeed, Occupancy, Task, TaskKind, TaskLag, Workplace } from '../types.ts';
 import { plannedS } from './durations.ts';
@@ -54,6 +54,16 @@ export interface TaskWish {
 /** `piece or formula + stage + kind`: the same in every plan of this cook. */
 export const taskId = (subject: string, kind: TaskKind, stage?: string, round?: number): string =>
   [subject, stage, kind, round && round > 1 ? String(round) : undefined].filter(Boolean).join('/');
+
+/**
+ * The stages as the ids of their tasks name them: by kind, and from the second of a kind on by its place among them
+ * (`foil`, `foil-2`), so that two foil stages of one piece are two walks, and neither is renamed by what stands between.
+ */
+export const stageNames = (stages: readonly Stage[]): string[] =>
+  stages.map(({ kind }, k) => {
+    const before = stages.slice(0, k).filter((stage) => stage.kind === kind).length;
+    return before === 0 ? kind : `${kind}-${before + 1}`;
+  });
 
 export function draft(wish: TaskWish): DraftTask {
   return {

@@ -5,7 +5,7 @@ import { allReadyS, type Contender, rangeOf } from '../on-time.ts';
 import { familyOf, heatStages } from '../rest-rules.ts';
 import type { StartGives } from '../starts.ts';
 import type { Occupancy, TaskKind, TaskLag } from '../types.ts';
-import { type DraftTask, draft, slotDurationS, type TaskScene, taskId } from './draft.ts';
+import { type DraftTask, draft, slotDurationS, stageNames, type TaskScene, taskId } from './draft.ts';
 import { jobDuration } from './durations.ts';
 import { footprintM2, ovenShareOf } from './footprint.ts';
 import type { BareSpan } from './rounds.ts';
@@ -48,6 +48,7 @@ export function pieceDay(
   const { piece, rule } = contender;
   const family = familyOf(piece.cut);
   const stages = heatStages(piece);
+  const names = stageNames(stages);
   const job = (kind: TaskKind) => ({
     kind,
     subject: piece.id,
@@ -81,7 +82,7 @@ export function pieceDay(
       const kind = changeKind(stage, stages[k - 1]!, wasWrapped, ovenFromId !== undefined);
       const change = draft({
         ...job(kind),
-        stage: stage.kind,
+        stage: names[k]!,
         at: ovenFromId ? 'kitchen' : 'pit',
         duration: changeDuration(kind, stage, piece, wasWrapped),
         after: [
@@ -99,7 +100,7 @@ export function pieceDay(
         tasks.push(
           draft({
             ...job('glaze'),
-            stage: stage.kind,
+            stage: names[k]!,
             round: 2,
             at: ovenFromId ? 'kitchen' : 'pit',
             after: [
