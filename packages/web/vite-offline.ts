@@ -34,7 +34,9 @@ export function offlineCopy(): Plugin {
       const source = readFileSync(join(outDir, 'service-worker.js'), 'utf8')
         .replace("'__EDITION__'", JSON.stringify(edition))
         .replace("['__FILES__']", JSON.stringify(addresses));
-      if (source.includes('__')) throw new Error('the service worker has lost the place of its list');
+      // Names of built files may hold any two underscores: only the places themselves are looked for.
+      if (/__(?:EDITION|FILES)__/.test(source))
+        throw new Error('the service worker has lost the place of its list');
       writeFileSync(join(outDir, 'service-worker.js'), source);
       writeFileSync(join(outDir, '404.html'), readFileSync(join(outDir, 'index.html')));
     },

@@ -43,18 +43,20 @@ export interface Visit {
   readonly width?: number;
   readonly height?: number;
   readonly light?: LightName;
+  /** Where the device is; the cook may be elsewhere. */
+  readonly zone?: string;
 }
 
-/** A new person's browser: empty, in Lisbon, writing as in Britain. Errors of the page fail the test that closes it. */
+/** A new person's browser: empty, in Lisbon unless told, writing as in Britain. Errors of the page fail the test that closes it. */
 export async function visit(
   browser: Browser,
   visit: Visit = {},
 ): Promise<{ context: BrowserContext; page: Page; errors: string[] }> {
-  const { width = 1280, height = 800, light = 'paper' } = visit;
+  const { width = 1280, height = 800, light = 'paper', zone = 'Europe/Lisbon' } = visit;
   const context = await browser.newContext({
     viewport: { width, height },
     locale: 'en-GB',
-    timezoneId: 'Europe/Lisbon',
+    timezoneId: zone,
     reducedMotion: 'reduce',
     acceptDownloads: true,
   });
