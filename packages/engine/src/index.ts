@@ -27,6 +27,12 @@ export { explainPiece } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export { ifOtherCut } from './forecast/otherCut.ts';
 export {
+  type Measure,
+  type Narrowing,
+  type PieceSensitivity,
+  sensitivityOf,
+} from './forecast/sensitivity.ts';
+export {
   type CookForecast,
   type EaterForecast,
   type ForecastJob,

@@ -7,6 +7,7 @@ import { eaterMessages } from './messages/eater.ts';
 import { explainMessages } from './messages/explain.ts';
 import { fileMessages } from './messages/file.ts';
 import type { Messages } from './messages/message.ts';
+import { narrowMessages } from './messages/narrow.ts';
 import { planMessages } from './messages/plan.ts';
 import { replayMessages } from './messages/replay.ts';
 import { safetyMessages } from './messages/safety.ts';
@@ -29,6 +30,7 @@ export const SUBJECTS: readonly Messages[] = [
   eaterMessages,
   explainMessages,
   fileMessages,
+  narrowMessages,
   planMessages,
   replayMessages,
   safetyMessages,

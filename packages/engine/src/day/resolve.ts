@@ -93,7 +93,7 @@ const WARMER: Cover = { kind: 'still', transmittanceWm2K: 6 };
 const WARMER_C = 65;
 
 /** Told start is a fridge's or a probe's; untold meat is 7 ± 3 °C. Calibrated on measured cooks. */
-const START_TOLD_SD_K = 1;
+export const START_TOLD_SD_K = 1;
 const START_UNTOLD: Doubtful = { mean: 7, sd: 3 };
 /** A told hot or cool end without its own doubt: half of it. */
 const PLACE_SD_SHARE = 0.5;

@@ -12,7 +12,7 @@ export interface PieceSize {
   readonly lumps: number;
 }
 
-const RULER_SD_LN = 0.06;
+export const RULER_SD_LN = 0.06;
 const RULER_WEIGHT = 3;
 /** A "butt" above this is two muscles that cook side by side [kg]. @source fitted on measured cooks; calibration */
 const ONE_SHOULDER_KG = 5.7;
