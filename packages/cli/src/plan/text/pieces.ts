@@ -1,4 +1,4 @@
-import type { PlannedPiece, PlannedStage } from '@pitwright/engine';
+import { type PlannedPiece, type PlannedStage, sensitivityOf } from '@pitwright/engine';
 import type { Piece, Range, Said } from '@pitwright/model';
 import { ownNotices, type PlanReport, pieceMass, pieceName, pieceOf, sharedNotices } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
@@ -91,7 +91,20 @@ function chanceSaid(planned: PlannedPiece, piece: Piece, members: number): Said[
   return said;
 }
 
-function pieceText(planned: PlannedPiece, report: PlanReport, print: Printer): string[] {
+/** By piece, the one measurement that would narrow its range most; missing where none is worth taking. */
+const worthMeasuring = ({ cook, forecast }: PlanReport): ReadonlyMap<string, Said> =>
+  new Map(
+    sensitivityOf(cook, forecast).flatMap(({ pieceId, said }) =>
+      said && said.id !== 'narrow.none' ? [[pieceId, said] as const] : [],
+    ),
+  );
+
+function pieceText(
+  planned: PlannedPiece,
+  report: PlanReport,
+  narrows: Said | undefined,
+  print: Printer,
+): string[] {
   const piece = pieceOf(report.cook, planned.pieceId);
   const tell = (said: Said): string => say(said, print);
   const wait =
@@ -115,6 +128,7 @@ function pieceText(planned: PlannedPiece, report: PlanReport, print: Printer): s
     ...paragraph(`${[tell(biteSaid(planned)), ...wait].join(', ')}.`, 3),
     ...paragraph([`${[alone, ...misses, ...latest].join('; ')}.`, ...ends].join(' '), 3),
     ...(eater ? paragraph(eater, 3) : []),
+    ...(narrows ? paragraph(tell(narrows), 3) : []),
     ...(piece.note ? paragraph(piece.note, 3) : []),
     ...ownNotices(report.notices, piece.id).flatMap((said) => noticeText(said, print, 3)),
   ];
@@ -126,10 +140,13 @@ export function piecesText(report: PlanReport, print: Printer): string[] {
   const head = ['clock', 'in', 'stage', 'until', 'middle', 'surface'].map((name) =>
     tell(`plan.stage.head-${name}`),
   );
+  const measuring = worthMeasuring(report);
   return [
     ...heading(tell('plan.section.pieces')),
     ...row(head, STAGES, 3),
-    ...report.plan.pieces.flatMap((planned) => pieceText(planned, report, print)),
+    ...report.plan.pieces.flatMap((planned) =>
+      pieceText(planned, report, measuring.get(planned.pieceId), print),
+    ),
     '',
     ...paragraph(tell('plan.stage.at-its-end')),
     ...sharedNotices(report.notices).flatMap(({ notice, pieceIds }) =>
