@@ -137,8 +137,8 @@ export function simmerChart(chart: SimmerChart, words: SimmerWords, setting: Set
     line(x(target.timeS * chart.fast), y1, Math.min(x1, x(target.timeS * chart.slow)), y1, 'targetRange'),
     line(x0, ty, tx, ty, 'targetDrop'),
     line(tx, ty, tx, y1, 'range1'),
-    label(24, words.target, 'ink strong haloPaper', 19),
-    label(42, words.targetMass, 'ink haloPaper', 13.5),
+    label(isRight ? 24 : 46, words.target, 'ink strong haloPaper', 19),
+    label(isRight ? 42 : 64, words.targetMass, 'ink haloPaper', 13.5),
   );
   return {
     width: setting.width,

@@ -111,9 +111,11 @@ const formula = {
   'bench.taste-change': (p: { taste: string; steps: number }) =>
     `${Math.abs(p.steps) < 2 ? 'just noticeably ' : Math.abs(p.steps) < 4 ? 'clearly ' : 'much '}${TASTES[p.taste]?.[p.steps > 0 ? 1 : 0] ?? p.taste}`,
   'bench.listed': (p: { items: string }) => listed(p.items.split('|')),
-  'bench.add': () => 'Add a line',
-  'bench.paste': () => 'Paste a recipe',
-  'bench.new-name': (p: { kind: string }) => `New ${KINDS[p.kind] ?? p.kind}`,
+  'bench.paste': () => 'Paste a recipe, or add lines',
+  'bench.take-out': () => 'Take this formula out',
+  'bench.name': () => 'Name of a new formula',
+  'bench.kind': () => 'It is a',
+  'bench.kind-name': (p: { kind: string }) => KINDS[p.kind] ?? p.kind,
   'bench.pasted-name': () => 'Pasted recipe',
   'bench.pack': (p: { name: string }) => `${p.name}: a pack weighs`,
   'bench.price': (p: { name: string }) => `${p.name}: a pack costs`,
@@ -208,13 +210,13 @@ const simmering = {
   'bench.simmer.sentence': (p: Minutes & { mass: number; look: string }, print: Printer) =>
     `${Math.round(p.p50 / 60)} minutes on the burner, from ${Math.round(p.p10 / 60)} to ${Math.round(p.p90 / 60)}; ${grams(p.mass, print)} left; it ${look(p.look)} hot.`,
   'bench.simmer.mass-head': () => 'g left',
-  'bench.simmer.look-head': () => 'hot it',
+  'bench.simmer.look-head': () => 'hot, it',
   'bench.simmer.target': (p: { minutes: number }) => `${p.minutes} min`,
   'bench.simmer.target-mass': (p: { mass: number }, print: Printer) => `${print.number(p.mass)} g left`,
   'bench.simmer.unit': () => 'min',
   'bench.simmer.head-time': () => 'on the burner',
   'bench.simmer.head-mass': () => 'left',
-  'bench.simmer.head-look': () => 'hot it',
+  'bench.simmer.head-look': () => 'hot, it',
   'bench.simmer.grip': () => 'Where it is stopped',
   'bench.simmer.grip-at': (p: Minutes & { mass: number; look: string }, print: Printer) =>
     `${Math.round(p.p50 / 60)} minutes, from ${Math.round(p.p10 / 60)} to ${Math.round(p.p90 / 60)}; ${grams(p.mass, print)} left; ${look(p.look)}`,
@@ -317,7 +319,21 @@ const after = {
     'Weigh everything into the pan. Simmer, stirring, until it looks as said. Fill clean jars, cool them quickly, keep them cold.',
 };
 
+const SALT_FROM: Readonly<Record<string, string>> = {
+  rub: 'from the rub, a light coat',
+  spritz: 'from the spritz, half of it running off',
+  glaze: 'from two coats of glaze',
+  table: 'from sauce at the table',
+};
+
 const onMeat = {
+  'bench.salt': () => 'Salt, all together',
+  'bench.salt.sum': (p: { perKg: number; perServing: number }, print: Printer) =>
+    `**${print.number(p.perKg, 1)} g** to a kilo as served, ${print.number(p.perServing, 1)} g a person.`,
+  'bench.salt.part': (p: { from: string; mass: number }, print: Printer) =>
+    `${grams(p.mass, print)} ${SALT_FROM[p.from] ?? p.from}`,
+  'bench.salt.unknown': () =>
+    'What was in the meat already, and what is salted beside these formulas, is not counted.',
   'bench.meat': () => 'On the meat',
   'bench.meat.coating': () => 'Coating',
   'bench.coating': (p: { coating: string }) => p.coating,
@@ -328,7 +344,10 @@ const onMeat = {
   'bench.meat.salt-share': (p: { share: number }) => `${share(p.share)} of it is salt.`,
   'bench.meat.rest': () => 'Salted that long before',
   'bench.meat.thick': () => 'Thickest place',
-  'bench.meat.even': (p: { hours: number }) => `Even through and through only after ${p.hours} h.`,
+  'bench.meat.even': (p: { days: number }) =>
+    p.days < 2
+      ? 'Even through and through within a day or two.'
+      : `Even through and through only after ${p.days} days.`,
   'bench.brine.water': () => 'Water',
   'bench.brine.strength': () => 'Salt in the end, in meat and brine alike',
   'bench.brine.steps': (p: { half: number; nine: number }) =>

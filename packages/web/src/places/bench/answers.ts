@@ -1,4 +1,4 @@
-import { type Choice, type Doubt, kitchenG, type PastedLine } from '@pitwright/engine/sauce';
+import type { Choice, Doubt, PastedLine } from '@pitwright/engine/sauce';
 import { type FormulaLine, quantity } from '@pitwright/model';
 
 /** What was answered about one pasted line. */
@@ -11,6 +11,9 @@ export interface LineAnswer {
 }
 
 export const UNANSWERED: LineAnswer = { settled: [] };
+
+/** To the gram, to a tenth under ten: a recipe is not rounded away. */
+const onScale = (massG: number): number => (massG < 10 ? Math.round(massG * 10) / 10 : Math.round(massG));
 
 const isCure = (line: PastedLine, answer: LineAnswer): boolean =>
   (answer.ingredient ?? line.ingredient)?.startsWith('cure_') ?? false;
@@ -32,7 +35,7 @@ export function settledLine(line: PastedLine, answer: LineAnswer): FormulaLine |
   if (ingredient === undefined || massG === undefined || !(massG > 0)) return undefined;
   return {
     ingredient,
-    amount: quantity('mass', kitchenG(massG), 'g'),
+    amount: quantity('mass', onScale(massG), 'g'),
     note: line.text.trim(),
   };
 }

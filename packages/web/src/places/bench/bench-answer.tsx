@@ -1,5 +1,5 @@
-import { batchMassG, saltG, THICKNESS_WORDS } from '@pitwright/engine/sauce';
-import type { Cook, Formula } from '@pitwright/model';
+import { batchMassG, type Coating, saltG, THICKNESS_WORDS } from '@pitwright/engine/sauce';
+import type { Formula } from '@pitwright/model';
 import { Answer } from '../../parts/answer.tsx';
 import { Ask } from '../../parts/ask.tsx';
 import { Notice } from '../../parts/notice.tsx';
@@ -9,7 +9,7 @@ import { saltOnMeat } from './salt-on-meat.ts';
 import type { Bench } from './use-bench.ts';
 
 /** Minutes and thickness in words; where it does not work out, what is wrong and what would be right. */
-export function BenchAnswer(props: { cook: Cook; formula: Formula | undefined; bench: Bench }) {
+export function BenchAnswer(props: { formula: Formula | undefined; bench: Bench; coating: Coating }) {
   const { text, rich, print } = useWords();
   const { formula, bench } = props;
   if (!formula) return <Answer>{text('bench.answer.none')}</Answer>;
@@ -38,7 +38,7 @@ export function BenchAnswer(props: { cook: Cook; formula: Formula | undefined; b
   const fridge = THICKNESS_WORDS[outcome.looks.fridge.thickness];
   const massG = batchMassG(outcome.finished);
   if (formula.kind === 'rub') {
-    const { perKg, rubG } = saltOnMeat(seen, outcome, 'light');
+    const { perKg, rubG } = saltOnMeat(seen, outcome, props.coating);
     return <Answer live>{rich('bench.answer.rub', { perKg, rub: rubG })}</Answer>;
   }
   if (formula.kind !== 'sauce')

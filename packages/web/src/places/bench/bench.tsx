@@ -1,8 +1,8 @@
+import type { Coating } from '@pitwright/engine/sauce';
 import { type Cook, changesBetween, createEntry, type Formula, setEntry } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { useMemo, useState } from 'react';
 import { useParams } from 'wouter';
-import { Answer } from '../../parts/answer.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
@@ -64,6 +64,7 @@ function BenchSheet(props: { cook: Cook }) {
   const [formulaId, setFormulaId] = useState<string | undefined>(cook.formulas[0]?.id);
   const [swap, setSwap] = useState<Swap>();
   const [isPasting, setPasting] = useState(false);
+  const [coating, setCoating] = useState<Coating>('light');
   const formula = cook.formulas.find((one) => one.id === formulaId) ?? cook.formulas[0];
   const [corrections, writeCorrections] = useSetting(`bench.${cook.id}.${formula?.id}`, NO_CORRECTIONS);
   const [prices, writePrices] = useSetting('prices', NO_PRICES);
@@ -81,8 +82,8 @@ function BenchSheet(props: { cook: Cook }) {
     setFormulaId(id);
     setSwap(undefined);
   };
-  const addFormula = (lines: Formula['lines']) => {
-    const added = setLines(emptyFormula(newId(), text('bench.pasted-name'), 'sauce'), lines);
+  const addFormula = (name: string, kind: Formula['kind'], lines: Formula['lines']) => {
+    const added = setLines(emptyFormula(newId(), name, kind), lines);
     keepCook({ ...cook, formulas: [...cook.formulas, added] });
     choose(added.id);
     setPasting(false);
@@ -95,8 +96,19 @@ function BenchSheet(props: { cook: Cook }) {
       <CookStrip cook={cook} />
       <main id="page" className="bench">
         <div className="bench-screen">
+          {cook.formulas.length > 1 && formula ? (
+            <div className="bench-top">
+              <Choice
+                legend={text('bench.formulas')}
+                hideLegend
+                value={formula.id}
+                onChoose={choose}
+                options={cook.formulas.map((one) => ({ value: one.id, text: one.name }))}
+              />
+            </div>
+          ) : null}
           <div className="bench-becomes">
-            <BenchAnswer cook={cook} formula={formula} bench={bench} />
+            <BenchAnswer formula={formula} bench={bench} coating={coating} />
             {formula && seen && outcome && formula.kind === 'sauce' ? (
               <>
                 <Balance
@@ -111,19 +123,17 @@ function BenchSheet(props: { cook: Cook }) {
               </>
             ) : null}
             {formula && seen && outcome && formula.kind !== 'sauce' ? (
-              <OnMeatPart key={formula.id} formula={formula} seen={seen} outcome={outcome} />
+              <OnMeatPart
+                key={formula.id}
+                formula={formula}
+                seen={seen}
+                outcome={outcome}
+                coating={coating}
+                onCoating={setCoating}
+              />
             ) : null}
           </div>
           <div className="bench-formula">
-            {cook.formulas.length > 1 && formula ? (
-              <Choice
-                legend={text('bench.formulas')}
-                hideLegend
-                value={formula.id}
-                onChoose={choose}
-                options={cook.formulas.map((one) => ({ value: one.id, text: one.name }))}
-              />
-            ) : null}
             {formula ? (
               <FormulaSheet
                 key={formula.id}
@@ -134,13 +144,20 @@ function BenchSheet(props: { cook: Cook }) {
                 onKeep={keep}
                 onPrices={writePrices}
               />
-            ) : (
-              <Answer>{text('bench.answer.none')}</Answer>
-            )}
+            ) : null}
             <div className="keys bench-keys">
               <Key aria-expanded={isPasting} onClick={() => setPasting((open) => !open)}>
                 {text('bench.paste')}
               </Key>
+              {formula ? (
+                <Key
+                  onClick={() =>
+                    keepCook({ ...cook, formulas: cook.formulas.filter((one) => one.id !== formula.id) })
+                  }
+                >
+                  {text('bench.take-out')}
+                </Key>
+              ) : null}
               <UndoKeys subject={subject} />
             </div>
           </div>

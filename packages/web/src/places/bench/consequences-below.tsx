@@ -32,6 +32,7 @@ export function Consequences(props: BelowProps) {
       {outcome.simmerS ? <Measured {...props} /> : null}
       {isSauce ? <EnoughPart {...props} /> : null}
       {isSauce ? <Keeps {...props} /> : null}
+      <SaltPart seen={props.seen} />
       <Contains outcome={outcome} />
       {isSauce ? <Serving {...props} /> : null}
       <Part title={text('bench.print')}>
@@ -191,6 +192,26 @@ function Keeps({ seen, outcome }: BelowProps) {
           </StandingLine>
         ))}
       </ul>
+    </Part>
+  );
+}
+
+function SaltPart({ seen }: { seen: Seen }) {
+  const { text, rich, print } = useWords();
+  const { salt } = seen;
+  if (!salt) return null;
+  return (
+    <Part title={text('bench.salt')}>
+      <p>{rich('bench.salt.sum', { perKg: salt.perKgEdible, perServing: salt.perServingG })}</p>
+      <ul className="ruled">
+        {salt.parts.map(({ name, eatenG }) => (
+          <li key={name}>{text('bench.salt.part', { from: name, mass: eatenG })}</li>
+        ))}
+      </ul>
+      {salt.said.map((said) => (
+        <p key={said.id}>{saidWords(said, print)}</p>
+      ))}
+      <p className="small quiet">{text('bench.salt.unknown')}</p>
     </Part>
   );
 }

@@ -30,6 +30,7 @@ import {
 } from '@pitwright/engine/sauce';
 import { type Cook, type Formula, type Piece, quantity, type Said } from '@pitwright/model';
 import type { Along, CooledIn, Corrections, OnMeat, Seen, Swap, Swapped } from './messages.ts';
+import { saltSum } from './salt-sum.ts';
 
 /** 10 and 90 % of a normal stand so many standard deviations from its mean. */
 const P90_SD = 1.2816;
@@ -204,8 +205,10 @@ export function consequences(
   const along = alongOf(formula, outcome, options, corrections.plate !== undefined);
   const swapped = swap ? swappedBy(formula, outcome, swap, options) : undefined;
   const isSauce = formula.kind === 'sauce';
+  const salt = saltSum(cook, onMeat);
   return {
     ...base,
+    ...(salt && { salt }),
     effects: isSauce ? lineEffects(outcome.lines, outcome.finishedMassG) : [],
     cooled: isSauce ? cooledIn(outcome, formula) : [],
     nutrition: nutrition(outcome.finished, SERVING_G),

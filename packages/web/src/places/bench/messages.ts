@@ -7,6 +7,7 @@ import type {
   OutcomeAnswer,
   PastedRecipe,
   RebalanceAnswer,
+  SaltAtTable,
 } from '@pitwright/engine/sauce';
 import type { Cook, Quantity, Said } from '@pitwright/model';
 
@@ -70,6 +71,8 @@ export interface Seen {
   readonly cooled: readonly CooledIn[];
   readonly nutrition?: Nutrition;
   readonly onMeat: OnMeat;
+  /** Of all the formulas on the same pieces. */
+  readonly salt?: SaltAtTable;
   readonly corrected: readonly Said[];
   /** Until it is off the burner, from the weighing [s]. */
   readonly leftS?: { readonly p10: number; readonly p50: number; readonly p90: number };

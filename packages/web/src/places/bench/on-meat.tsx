@@ -18,7 +18,13 @@ import { saltOnMeat } from './salt-on-meat.ts';
 const HOUR_S = 3600;
 
 /** A rub, brine or spritz on the pieces it is for: how much of it, how much salt, how deep. */
-export function OnMeatPart(props: { formula: Formula; seen: Seen; outcome: SauceOutcome }) {
+export function OnMeatPart(props: {
+  formula: Formula;
+  seen: Seen;
+  outcome: SauceOutcome;
+  coating: Coating;
+  onCoating: (coating: Coating) => void;
+}) {
   const { text } = useWords();
   const { formula, seen } = props;
   return (
@@ -36,9 +42,14 @@ export function OnMeatPart(props: { formula: Formula; seen: Seen; outcome: Sauce
   );
 }
 
-function RubPart({ seen, outcome }: { seen: Seen; outcome: SauceOutcome }) {
+function RubPart(props: {
+  seen: Seen;
+  outcome: SauceOutcome;
+  coating: Coating;
+  onCoating: (coating: Coating) => void;
+}) {
+  const { seen, outcome, coating } = props;
   const { text, rich, print } = useWords();
-  const [coating, setCoating] = useState<Coating>('light');
   const [rest, setRest] = useState('12 h');
   const [thick, setThick] = useState(() => print.lengthM(seen.onMeat.thicknessM));
   const salt = saltOnMeat(seen, outcome, coating);
@@ -53,7 +64,7 @@ function RubPart({ seen, outcome }: { seen: Seen; outcome: SauceOutcome }) {
       <Choice
         legend={text('bench.meat.coating')}
         value={coating}
-        onChoose={setCoating}
+        onChoose={props.onCoating}
         options={(Object.keys(COATINGS) as Coating[]).map((value) => ({
           value,
           text: text('bench.coating', { coating: value }),
@@ -88,7 +99,7 @@ function RubPart({ seen, outcome }: { seen: Seen; outcome: SauceOutcome }) {
       {deep ? (
         <p aria-live="polite">
           {deep.said.map((said) => saidWords(said, print)).join(' ')}{' '}
-          {rich('bench.meat.even', { hours: Math.round(deep.evenS / HOUR_S) })}
+          {rich('bench.meat.even', { days: Math.ceil(deep.evenS / (24 * HOUR_S)) })}
         </p>
       ) : null}
     </>

@@ -5,8 +5,9 @@ import {
   type PastedRecipe,
   searchIngredients,
 } from '@pitwright/engine/sauce';
-import type { Formula, FormulaLine } from '@pitwright/model';
+import type { Formula, FormulaKind, FormulaLine } from '@pitwright/model';
 import { type FormEvent, useId, useState } from 'react';
+import { Choice } from '../../parts/choice.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { saidWords } from '../../said.ts';
@@ -27,7 +28,7 @@ import type { MeasureSystemId } from './messages.ts';
 export function Paste(props: {
   into: Formula | undefined;
   read: (text: string, system: MeasureSystemId | undefined) => Promise<PastedRecipe | undefined>;
-  onNew: (lines: readonly FormulaLine[]) => void;
+  onNew: (name: string, kind: FormulaKind, lines: readonly FormulaLine[]) => void;
   onAdd: (lines: readonly FormulaLine[]) => void;
   onLeave: () => void;
 }) {
@@ -36,6 +37,8 @@ export function Paste(props: {
   const [written, setWritten] = useState('');
   const [recipe, setRecipe] = useState<PastedRecipe>();
   const [system, setSystem] = useState<MeasureSystemId>();
+  const [name, setName] = useState('');
+  const [kind, setKind] = useState<FormulaKind>('sauce');
   const [answers, setAnswers] = useState<Readonly<Record<number, LineAnswer>>>({});
   const readIt = async (whose: MeasureSystemId | undefined) => {
     const next = await props.read(written, whose);
@@ -77,7 +80,7 @@ export function Paste(props: {
       </form>
       {recipe && recipe.lines.length === 0 ? <p role="status">{text('bench.paste.nothing')}</p> : null}
       {recipe && recipe.lines.length > 0 ? (
-        <>
+        <div className="paste-read">
           {guessed || system ? (
             <Pick
               label={text('bench.paste.system')}
@@ -106,9 +109,30 @@ export function Paste(props: {
           {recipe.otherText.length > 0 ? (
             <p className="small quiet">{text('bench.paste.aside', { lines: recipe.otherText.length })}</p>
           ) : null}
+          <div className="line-form">
+            <Field
+              label={text('bench.name')}
+              value={name}
+              placeholder={text('bench.pasted-name')}
+              onChange={(event) => setName(event.target.value)}
+            />
+            <Choice
+              legend={text('bench.kind')}
+              value={kind}
+              onChoose={setKind}
+              options={(['sauce', 'rub', 'brine', 'spritz'] as const).map((value) => ({
+                value,
+                text: text('bench.kind-name', { kind: value }),
+              }))}
+            />
+          </div>
           <p role="status">{rich('bench.paste.count', { lines: kept.length, open })}</p>
           <div className="keys">
-            <Key kind="first" disabled={!canTake} onClick={() => props.onNew(settled)}>
+            <Key
+              kind="first"
+              disabled={!canTake}
+              onClick={() => props.onNew(name.trim() || text('bench.pasted-name'), kind, settled)}
+            >
               {text('bench.paste.as-new')}
             </Key>
             {props.into ? (
@@ -117,7 +141,7 @@ export function Paste(props: {
               </Key>
             ) : null}
           </div>
-        </>
+        </div>
       ) : null}
     </section>
   );
@@ -173,9 +197,23 @@ function PastedRow(props: { line: PastedLine; answer: LineAnswer; onAnswer: (ans
         />
       ) : null}
       {notes.map((doubt) => (
-        <p key={doubt.said.id} className="small quiet">
-          {saidWords(doubt.said, print)}
-        </p>
+        <div key={doubt.said.id}>
+          <p className="small quiet">{saidWords(doubt.said, print)}</p>
+          {doubt.choices.length > 1 ? (
+            <div className="keys">
+              {doubt.choices.map((choice) => (
+                <Key
+                  key={JSON.stringify(choice)}
+                  aria-pressed={settled?.ingredient === choice.ingredient}
+                  onClick={() => onAnswer(byChoice(line, answer, line.doubts.indexOf(doubt), choice))}
+                >
+                  <ChoiceWords choice={choice} line={line} />
+                  {ofLine}
+                </Key>
+              ))}
+            </div>
+          ) : null}
+        </div>
       ))}
       <Key kind="plain" onClick={() => onAnswer({ ...answer, isLeftOut: true })}>
         {text('bench.paste.leave-out')}

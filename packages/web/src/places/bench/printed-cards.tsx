@@ -34,11 +34,11 @@ export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: Sau
           {text('bench.label.made')} <span className="label-blank" />
         </p>
         <p>
-          <b>{text('bench.label.use', { days: keeping.daysHigh })}</b>
+          <b>{text('bench.label.use', { days: keeping.daysLow })}</b>
         </p>
         <p>
           {text('bench.label.ingredients', {
-            names: byWeight.map((line) => line.ingredient.name).join(', '),
+            names: byWeight.map((line) => line.ingredient.name).join('; '),
           })}
         </p>
         <p>{contains}</p>
