@@ -17,7 +17,7 @@ export interface LanesDrawing extends Drawing {
 
 const RAIL = { days: 13, foot: 44, height: 31 };
 const LEFT = 104;
-const TAIL_S = 1800;
+const TAIL_S = 4500;
 const FOLD = { wide: 1 / 3, narrow: 1 / 5 };
 
 interface Lane {
@@ -33,13 +33,13 @@ function lanesOf(data: LanesData, axis: Axis, narrow: boolean) {
   const boxes: JobBox[] = [];
   let y = RAIL.foot;
   for (const hand of data.hands) {
-    const drawn = handLane(hand, { axis, y, isNarrow: narrow }, data.asleepWords);
+    const drawn = handLane(hand, { axis, y, isNarrow: narrow, tableS: data.tableS }, data.asleepWords);
     lanes.push({ ...hand, y, height: drawn.height, marks: drawn.marks });
     boxes.push(...drawn.boxes);
     y += drawn.height;
   }
   for (const room of data.rooms) {
-    const drawn = roomLane(room, { axis, y, isNarrow: narrow }, data.fullWords);
+    const drawn = roomLane(room, { axis, y, isNarrow: narrow, tableS: data.tableS }, data.fullWords);
     const height = narrow ? drawn.height : Math.max(drawn.height, 52);
     lanes.push({ ...room, y, height, marks: drawn.marks });
     y += height;

@@ -69,6 +69,8 @@ export interface JobBox {
 
 export interface LanePlace {
   readonly axis: Axis;
+  /** The serving hour: words of what comes before it do not reach over it. */
+  readonly tableS: number;
   readonly y: number;
   readonly isNarrow: boolean;
 }

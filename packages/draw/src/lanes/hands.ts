@@ -10,34 +10,55 @@ const GAP = 8;
 /** Words beside a box stand off by this much [px]. */
 const OFF = 4;
 
+/** Which side of its box the words of a job stand on. */
+type Side = 'right' | 'left' | 'none';
+
 interface PlacedJob {
   readonly job: LaneJob;
   readonly box: JobBox;
-  readonly isLeft: boolean;
-  readonly hasWords: boolean;
+  readonly side: Side;
+}
+
+interface Taken {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What a box and its words take of a row on each side where they may stand; words never reach over the table. */
+function waysOf(job: LaneJob, x: number, width: number, place: LanePlace): (Taken & { side: Side })[] {
+  const { axis, isNarrow, tableS } = place;
+  const bare = { side: 'none' as const, from: x, to: x + width };
+  if (isNarrow) return [bare];
+  const wide = widthOf(job.words) + OFF;
+  const isBefore = job.toS <= tableS;
+  const least = isBefore ? axis.x0 : axis.x(tableS) + GAP;
+  const most = isBefore ? axis.x(tableS) - GAP : axis.x1;
+  const right = { side: 'right' as const, from: x, to: x + width + wide };
+  const left = { side: 'left' as const, from: x - wide, to: x + width };
+  const fitting = [right, left].filter(({ from, to, side }) =>
+    side === 'left' ? from >= least : to <= most,
+  );
+  return fitting.length > 0 ? fitting : [bare];
 }
 
 /** Puts each job into the first row in which neither its box nor its words touch another's. */
-function inRows(jobs: readonly LaneJob[], { axis, y, isNarrow }: LanePlace): PlacedJob[] {
-  const ends: number[] = [];
+function inRows(jobs: readonly LaneJob[], place: LanePlace): PlacedJob[] {
+  const { axis, y, isNarrow } = place;
+  const rows: Taken[][] = [];
   const row = isNarrow ? ROW.narrow : ROW.wide;
   const top = y + (isNarrow ? TOP.narrow : TOP.wide);
+  const gap = isNarrow ? 1 : GAP;
+  const isFree = (taken: readonly Taken[], way: Taken) =>
+    taken.every((one) => one.to + gap <= way.from || way.to + gap <= one.from);
   return jobs.map((job) => {
     const x = axis.x(Math.max(job.fromS, axis.fromS));
     const width = Math.max(LEAST_BOX, axis.x(Math.min(job.toS, axis.toS)) - x);
-    const wide = isNarrow ? 0 : widthOf(job.words) + OFF;
-    const isLeft = x + width + wide > axis.x1;
-    const from = isLeft ? x - wide : x;
-    const to = isLeft ? x + width : x + width + wide;
-    let at = ends.findIndex((end) => end + (isNarrow ? 1 : GAP) <= from);
-    if (at < 0) at = ends.length;
-    ends[at] = to;
-    return {
-      job,
-      isLeft,
-      hasWords: !isNarrow,
-      box: { id: job.id, x, y: top + at * row, width, height: BOX },
-    };
+    const ways = waysOf(job, x, width, place);
+    let at = rows.findIndex((taken) => ways.some((way) => isFree(taken, way)));
+    if (at < 0) at = rows.push([]) - 1;
+    const way = ways.find((one) => isFree(rows[at]!, one))!;
+    rows[at]!.push(way);
+    return { job, side: way.side, box: { id: job.id, x, y: top + at * row, width, height: BOX } };
   });
 }
 
@@ -56,7 +77,8 @@ function room({ job, box }: PlacedJob, { axis }: LanePlace): Mark[] {
 }
 
 function jobMarks(placed: PlacedJob, place: LanePlace): Mark[] {
-  const { job, box, isLeft, hasWords } = placed;
+  const { job, box, side } = placed;
+  const isLeft = side === 'left';
   const was =
     job.wasS === undefined ? [] : [rect(place.axis.x(job.wasS), box.y, box.width, box.height, 'was')];
   const pin = job.isPinned
@@ -67,7 +89,7 @@ function jobMarks(placed: PlacedJob, place: LanePlace): Mark[] {
     ...was,
     rect(box.x, box.y, box.width, box.height, job.isOpen ? 'jobOpen' : 'jobBox'),
     ...pin,
-    ...(hasWords
+    ...(side !== 'none'
       ? [
           text(isLeft ? box.x - OFF : box.x + box.width + OFF, box.y + 11.5, job.words, {
             anchor: isLeft ? 'end' : 'start',

@@ -6,6 +6,9 @@ import type { LanePlace, LaneUse, RoomLane } from './data.ts';
 /** Heights of the whole capacity [px]: the grate by its share, shelves and rings by their number. */
 const GRATE = { wide: 100, narrow: 64 };
 const EACH = { wide: 24, narrow: 13 };
+/** A lane grows until its smallest use can carry its letter, but no higher than this. */
+const LETTER = 15;
+const MOST = { grate: 180, other: 100 };
 const TOP = { wide: 10, narrow: 28 };
 const LIT = 5;
 
@@ -37,26 +40,26 @@ const CLASSES = { pit: 'useOwn', heat: 'warms', cold: 'dries' } as const;
 /** What holds room on the grate, on a ring, in the oven, on a shelf: as high as the share that it takes. */
 export function roomLane(
   lane: RoomLane,
-  { axis, y, isNarrow }: LanePlace,
+  { axis, y, isNarrow, tableS }: LanePlace,
   fullWords: string,
 ): { readonly marks: Mark[]; readonly height: number } {
   const placed = stacked(lane.uses);
   const isGrate = lane.look === 'pit';
   const most = placed.reduce((top, { use, under }) => Math.max(top, under + use.amount), 0);
-  const unit = isGrate
-    ? (isNarrow ? GRATE.narrow : GRATE.wide) / Math.max(lane.capacity, most)
-    : isNarrow
-      ? EACH.narrow
-      : EACH.wide;
-  const shown = isGrate ? Math.max(lane.capacity, most) : Math.max(1, most);
+  const whole = isGrate ? Math.max(lane.capacity, most) : Math.max(1, most);
+  const unit = heightOf(lane, whole, isNarrow) / whole;
   const top = y + (isNarrow ? TOP.narrow : TOP.wide);
-  const foot = top + shown * unit;
+  const foot = top + whole * unit;
   const marks = placed.map(({ use, under }) => {
     const a = axis.x(Math.max(axis.fromS, use.fromS));
     const b = axis.x(Math.min(axis.toS, use.toS));
     const height = use.amount * unit;
     const up = foot - (under + use.amount) * unit;
-    const words = wordsOf(use, { a, b, up, height, x1: axis.x1 }, isNarrow);
+    const words = wordsOf(
+      use,
+      { a, b, up, height, most: use.toS <= tableS ? axis.x(tableS) - 6 : axis.x1 },
+      isNarrow,
+    );
     return group([rect(a, up, Math.max(2, b - a), height - 1, CLASSES[lane.look]), ...words], {
       className: use.letter ? colourClass(use.letter) : 'pc',
     });
@@ -82,10 +85,19 @@ export function roomLane(
   return { marks: [...full, ...marks, ...lit], height: foot + (lane.lit ? LIT + 1 : 0) + 9 - y };
 }
 
+function heightOf({ look, uses }: RoomLane, whole: number, isNarrow: boolean): number {
+  const isGrate = look === 'pit';
+  const usual = isGrate ? GRATE : { wide: EACH.wide * whole, narrow: EACH.narrow * whole };
+  if (isNarrow) return usual.narrow;
+  const least = uses.reduce((small, { amount }) => Math.min(small, amount), whole);
+  const most = Math.max(usual.wide, isGrate ? MOST.grate : MOST.other);
+  return Math.min(most, Math.max(usual.wide, (LETTER / least) * whole));
+}
+
 /** The words of a use in its bar, beside it, or nowhere; a piece at least has its letter where that fits. */
 function wordsOf(
   use: LaneUse,
-  { a, b, up, height, x1 }: { a: number; b: number; up: number; height: number; x1: number },
+  { a, b, up, height, most }: { a: number; b: number; up: number; height: number; most: number },
   isNarrow: boolean,
 ): Mark[] {
   const baseline = up + height / 2 + 4.5;
@@ -102,7 +114,7 @@ function wordsOf(
   if (isNarrow || height < 13) return [];
   const width = widthOf(use.words);
   if (width + 12 < b - a) return [text(a + 6, baseline, use.words)];
-  return b + 5 + width < x1
+  return b + 5 + width < most
     ? [text(b + 5, baseline, use.words, { className: 'ink halo' })]
     : [text(a - 5, baseline, use.words, { anchor: 'end', className: 'ink halo' })];
 }

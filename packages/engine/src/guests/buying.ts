@@ -147,11 +147,16 @@ function nearestOf(row: Ingredient): string[] {
       Math.abs(a.sodiumMg - b.sodiumMg) / 100
     );
   };
-  return allIngredients()
-    .filter((other) => other.category === row.category && other.id !== row.id)
-    .sort((a, b) => apart(a) - apart(b) || (a.id < b.id ? -1 : 1))
-    .slice(0, 3)
-    .map((other) => other.id);
+  return (
+    allIngredients()
+      // A curing salt is nobody's stand-in: too much of it poisons.
+      .filter(
+        (other) => other.category === row.category && other.id !== row.id && !other.id.startsWith('cure_'),
+      )
+      .sort((a, b) => apart(a) - apart(b) || (a.id < b.id ? -1 : 1))
+      .slice(0, 3)
+      .map((other) => other.id)
+  );
 }
 
 function fireLines(cook: Cook, litS: number): BuyLine[] {

@@ -26,7 +26,7 @@ const FIRE: Readonly<Record<string, string>> = {
 /** The place of those who eat: how many, whether it is enough, what to buy. `**…**` is set heavy. */
 export const guestsPlaceMessages = messages({
   'web.place.guests': () => 'Guests',
-  'web.guests.short': (p: { share: number }) => inHundred(p.share),
+  'web.guests.short': (p: { share: number }) => capital(inHundred(p.share)),
   'web.guests.answer': (p: { what: string; verb: string; mass: string; plates: number }) =>
     `that somebody goes short. ${capital(p.what)} ${p.verb} **${p.mass}** on ${p.plates} ${p.plates === 1 ? 'plate' : 'plates'}.`,
   'web.guests.what': (p: { count: number; name: string }) => `${count(p.count)} ${p.name}`,
@@ -78,6 +78,7 @@ export const guestsPlaceMessages = messages({
   'web.guests.eats.range': (p: { range: string }) => p.range,
   'web.guests.run-short': (p: { share: number }) => {
     const counted = Math.round(p.share * 100);
+    if (counted < 1) return 'fewer than 1 runs short';
     return counted === 1 ? '1 runs short' : `${counted} run short`;
   },
   'web.guests.more-or-fewer': () => 'More of which, or fewer',
@@ -115,8 +116,10 @@ export const guestsPlaceMessages = messages({
       ? `**${p.cost}** in all, ${p.each} a head.`
       : `**${p.cost}** so far, ${p.each} a head: ${Math.round(p.share * 100)} % of the lines have a price.`,
   'web.guests.buy.no-price': () => 'No prices told yet.',
-  'web.guests.buy.thaw': (p: { letters: string; day: string; hour: string }) =>
-    `Bought frozen, ${p.letters} ${p.letters.length === 1 ? 'goes' : 'go'} into the fridge by ${p.day} ${p.hour}.`,
+  'web.guests.buy.thaw': (p: { pieces: string }) =>
+    `What is bought frozen goes into the fridge by ${p.pieces}.`,
+  'web.guests.buy.thaw-piece': (p: { letters: string; day: string; hour: string }) =>
+    `${p.day} ${p.hour} (${p.letters})`,
   'web.guests.market': () => 'At home, packs, prices',
   'web.guests.market.home': () => 'at home',
   'web.guests.market.pack': () => 'a pack',

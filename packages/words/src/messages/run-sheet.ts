@@ -29,7 +29,8 @@ export const runSheetMessages = messages({
     p.capacity === 1 ? 'one shelf' : `${count(p.capacity)} shelves`,
   'web.run.asleep': () => 'asleep',
   'web.run.hand.remark': (p: { work: string }) => p.work,
-  'web.run.trays': (p: { letters: string }) => `${p.letters} on their trays`,
+  'web.run.trays': (p: { letter: string; count: number }) =>
+    p.count === 1 ? `${p.letter} on its tray` : `${p.letter} on their trays`,
 
   'web.run.job-at': (p: { job: string; day: string; hour: string }) => `${p.job} ${p.day} ${p.hour}`,
   'web.run.takes': (p: { time: string }) => `Takes ${p.time}.`,

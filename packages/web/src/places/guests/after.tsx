@@ -3,6 +3,7 @@ import type { Cook, Quantity } from '@pitwright/model';
 import { StandingLine } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
+import { aboutRange } from './about.ts';
 
 const OUT = 'safety.two-hours';
 const AT_TABLE: ReadonlySet<string> = new Set([
@@ -19,12 +20,13 @@ export function After(props: { cook: Cook; portions: Portions }) {
   const { cook, portions } = props;
   const notices = standingNotices(cook).filter((notice) => AT_TABLE.has(notice.id));
   const limit = notices.find((notice) => notice.id === OUT)?.params?.limit as Quantity | undefined;
-  const { p10, p90 } = portions.leftOver;
   return (
     <section>
       <h2>{text('web.guests.after')}</h2>
       <p>
-        {p90 > 0 ? text('web.guests.after.mass', { range: print.massRangeKg(p10, p90) }) : null}{' '}
+        {portions.leftOver.p90 > 0
+          ? text('web.guests.after.mass', { range: aboutRange(portions.leftOver, print) })
+          : null}{' '}
         {limit
           ? rich('web.guests.after.by', {
               hour: print.clock(new Date(Date.parse(cook.table.at) + limit.si * 1000).toISOString()),

@@ -91,7 +91,9 @@ function Line(props: { line: BuyLine; market: Market }) {
   const { line, market } = props;
   const name = lineName(line, text, print);
   const pack = market.packKg?.[line.what];
-  const others = line.substitutes.map((id) => findIngredient(id)?.name ?? id);
+  // By what they hold, not by taste: of use for sugars, vinegars and pastes, not for spices and greens.
+  const others =
+    line.section === 'shelves' ? line.substitutes.map((id) => findIngredient(id)?.name ?? id) : [];
   const notes = [
     ...(line.packs !== undefined && pack !== undefined && line.packs > 0
       ? [text('web.guests.buy.packs', { packs: line.packs, pack: print.massKg(pack) })]
@@ -116,13 +118,22 @@ function Line(props: { line: BuyLine; market: Market }) {
       </span>
       <span className="amount">
         <b>{amountOf(line, text, print)}</b>
-        {line.needM3 !== undefined && line.section !== 'butcher' ? (
-          <span className="small quiet">{print.volumeM3(line.needM3)}</span>
+        {line.needM3 !== undefined && BY_VOLUME.has(line.section) ? (
+          <span className="small quiet">{print.volumeM3(spoonable(line.needM3))}</span>
         ) : null}
       </span>
     </>
   );
 }
+
+/** Sections whose goods a spoon or a jug can measure. */
+const BY_VOLUME: ReadonlySet<string> = new Set(['shelves', 'spices']);
+const FIVE_ML = 5e-6;
+/** A volume by density is no finer than a spoon: fives of a millilitre from twenty on, whole ones below. */
+const spoonable = (m3: number): number => {
+  const step = m3 >= 4 * FIVE_ML ? FIVE_ML : FIVE_ML / 5;
+  return Math.max(step, Math.round(m3 / step) * step);
+};
 
 function amountOf(line: BuyLine, text: Words['text'], print: Printer): string {
   if (line.needM !== undefined) return print.lengthM(line.needM);
@@ -150,15 +161,13 @@ function Thaw(props: { cook: Cook; list: BuyingList }) {
   const byHour = new Map<string, string[]>();
   for (const { pieceId, intoFridgeAt } of list.thaw) {
     const letter = cook.pieces.find((piece) => piece.id === pieceId)?.letter ?? '';
-    const key = `${print.weekday(intoFridgeAt)}|${print.aboutClock(intoFridgeAt)}`;
+    const key = `${print.shortWeekday(intoFridgeAt)}|${print.aboutClock(intoFridgeAt)}`;
     byHour.set(key, [...(byHour.get(key) ?? []), letter]);
   }
-  return (
-    <ul className="small quiet">
-      {[...byHour].map(([key, letters]) => {
-        const [day = '', hour = ''] = key.split('|');
-        return <li key={key}>{text('web.guests.buy.thaw', { letters: listed(letters), day, hour })}</li>;
-      })}
-    </ul>
-  );
+  if (byHour.size === 0) return null;
+  const pieces = [...byHour].map(([key, letters]) => {
+    const [day = '', hour = ''] = key.split('|');
+    return text('web.guests.buy.thaw-piece', { letters: listed(letters), day, hour });
+  });
+  return <p className="small quiet">{text('web.guests.buy.thaw', { pieces: listed(pieces) })}</p>;
 }

@@ -10,6 +10,7 @@ import { useVoice } from '../../parts/voice.ts';
 import { useWidth } from '../../parts/width.ts';
 import { useWords, type Words } from '../../words.tsx';
 import { pieceName } from '../cook/band-data.ts';
+import { about, aboutRange } from './about.ts';
 
 /** Marks of the axis, in the reader's own unit. */
 const STEPS = [0.25, 0.5, 1, 2, 5, 10, 20, 50, 100];
@@ -37,13 +38,13 @@ function hillsOf(portions: Portions, people: number, text: Words['text'], print:
   return {
     above: {
       range: edible,
-      words: text('web.guests.gives', { mass: print.massKg(edible.p50) }),
-      rangeWords: text('web.guests.gives.range', { range: print.massRangeKg(edible.p10, edible.p90) }),
+      words: text('web.guests.gives', { mass: about(edible.p50, print) }),
+      rangeWords: text('web.guests.gives.range', { range: aboutRange(edible, print) }),
     },
     below: {
       range: wanted,
-      words: text('web.guests.eats', { mass: print.massKg(wanted.p50), people }),
-      rangeWords: text('web.guests.eats.range', { range: print.massRangeKg(wanted.p10, wanted.p90) }),
+      words: text('web.guests.eats', { mass: about(wanted.p50, print), people }),
+      rangeWords: text('web.guests.eats.range', { range: aboutRange(wanted, print) }),
     },
     ticks,
     from: ticks[0]!.at,
@@ -130,7 +131,7 @@ function MoreOrFewer(props: { cook: Cook; onKeep: (cook: Cook) => void }) {
               <span>{text('web.guests.items.short', { share: with_.shortChance })}</span>
               <span>
                 {with_.leftOver.p50 > 0
-                  ? text('web.guests.items.left', { mass: print.massKg(with_.leftOver.p50) })
+                  ? text('web.guests.items.left', { mass: about(with_.leftOver.p50, print) })
                   : text('web.guests.items.none-left')}
               </span>
             </button>
@@ -169,9 +170,9 @@ export function OnThePlate(props: { cook: Cook; portions: Portions }) {
                     <span className="small quiet"> {text('web.guests.plate.camera')}</span>
                   ) : null}
                 </td>
-                <td className="r figure">{print.massKg(portion.perGuestKg)}</td>
+                <td className="r figure">{about(portion.perGuestKg, print)}</td>
                 <td className="r">{print.massKg(portion.boughtKg)}</td>
-                <td className="r">{print.massRangeKg(portion.edible.p10, portion.edible.p90)}</td>
+                <td className="r">{aboutRange(portion.edible, print)}</td>
               </tr>
             );
           })}

@@ -12,6 +12,7 @@ import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords, type Words } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
 import { Gone } from '../gone.tsx';
+import { about } from './about.ts';
 import { After } from './after.tsx';
 import { AtRisk } from './at-risk.tsx';
 import { Buying } from './buying.tsx';
@@ -104,7 +105,7 @@ function GuestsAnswer(props: { cook: Cook; portions: Portions }) {
       {rich('web.guests.answer', {
         what: whatThereIs(cook, text, print),
         verb: items === 1 ? 'puts' : 'put',
-        mass: print.massKg(portions.edible.p50),
+        mass: about(portions.edible.p50, print),
         plates: people,
       })}{' '}
       {uncounted.length > 0

@@ -1,8 +1,8 @@
 const PITCH = 6;
 const HEIGHT = 20;
-const MOST = 20;
+const MOST = 15;
 
-/** A count as strokes in fives, for the eye; past twenty the figure alone stands. */
+/** A count as strokes in fives, for the eye; past fifteen the figure alone stands. */
 export function Tally(props: { count: number }) {
   const { count } = props;
   if (count === 0 || count > MOST) return null;

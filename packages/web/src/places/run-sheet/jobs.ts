@@ -53,7 +53,8 @@ export function freeHours(
   ].sort((a, b) => a.from - b.from);
   const last = msOf(plan.table.at);
   const free: { fromAt: string; toAt: string }[] = [];
-  let edge = busy[0]?.from ?? last;
+  const first = jobsOf(plan).find(({ placed }) => hand !== undefined && placed.handIds.includes(hand));
+  let edge = first ? msOf(first.placed.startAt) : last;
   for (const { from, to } of busy) {
     if (from > last) break;
     if (from - edge >= LEAST_FREE_MS)

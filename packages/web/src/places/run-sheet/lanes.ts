@@ -8,7 +8,7 @@ import { isByHand, type Job, jobsOf, secondsOf } from './jobs.ts';
 import { setAt } from './move.ts';
 
 const LEAD_S = 1800;
-const TAIL_S = 1800;
+const TAIL_S = 4500;
 
 export interface LanesInput {
   readonly cook: Cook;
@@ -109,12 +109,21 @@ function roomLanes({ cook, plan, text }: LanesInput): RoomLane[] {
         ...namesOf(kind, capacity, text),
         look: LOOKS[kind],
         capacity,
-        uses: uses.map((use) => laneUse(use, cook, plan, text)),
+        uses: named(uses.map((use) => laneUse(use, cook, plan, text))),
         ...(lit ? { lit: { fromS: secondsOf(lit.fromAt), toS: secondsOf(lit.toAt) } } : {}),
       },
     ];
   });
 }
+
+/** What follows at once under the same name is named once, by the last. */
+const named = (uses: readonly LaneUse[]): LaneUse[] =>
+  uses.map((use) =>
+    uses.some((next) => next !== use && next.words === use.words && Math.abs(next.fromS - use.toS) < GAP_S)
+      ? { ...use, words: '' }
+      : use,
+  );
+const GAP_S = 900;
 
 function namesOf(kind: EquipmentKind, capacity: number, text: Words['text']) {
   switch (kind) {
@@ -144,7 +153,7 @@ function laneUse(use: EquipmentUse, cook: Cook, plan: CookPlan, text: Words['tex
     ...(isOwn ? { letter: piece.letter } : {}),
     words: piece
       ? use.kind === 'fridge-shelf'
-        ? text('web.run.trays', { letters: piece.letter })
+        ? text('web.run.trays', { letter: piece.letter, count: piece.count })
         : use.kind === 'grate'
           ? (piece.name ?? '')
           : piece.letter
