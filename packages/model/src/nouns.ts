@@ -114,6 +114,8 @@ export interface Piece {
   /** Thickest place of one item. */
   readonly thickness?: Quantity<'length'>;
   readonly bone?: boolean;
+  /** Racks: the membrane on the bone side was left on; missing: not told. */
+  readonly membrane?: boolean;
   readonly start?: Quantity<'temperature'>;
   readonly place?: PitPlace;
   readonly bite: Bite;

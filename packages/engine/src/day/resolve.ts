@@ -6,6 +6,7 @@ import type { Bite, Cook, Kitchen, Piece, PitPlace, PitType, Said, Stage, StageK
 import { standardPressurePa } from '../air/atmosphere.ts';
 import { type Cut, findCut } from '../meat/cuts.ts';
 import { barkSetM } from '../meat/eaten.ts';
+import { hasMembrane, withMembrane } from '../meat/faces.ts';
 import { BARE, type Cover, FOIL, FOIL_WITH_LIQUID, GLAZED, PAPER } from '../meat/parameters.ts';
 import { GAUGE, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKinds.ts';
 import { type PieceSize, pieceSize } from '../meat/size.ts';
@@ -141,6 +142,8 @@ export interface PieceTold {
   readonly massKg?: number;
   readonly thicknessM?: number;
   readonly hasBone?: boolean;
+  /** Racks: the membrane is left on the bone side. */
+  readonly hasMembrane?: boolean;
   readonly startC?: number;
   readonly placeOffsetK: Doubtful;
   readonly bite: Bite;
@@ -149,7 +152,7 @@ export interface PieceTold {
 }
 
 export function resolvePiece(told: PieceTold): ResolvedPiece {
-  const { cut } = told;
+  const cut = told.hasMembrane === undefined ? told.cut : withMembrane(told.cut, told.hasMembrane);
   const hasBone = told.hasBone ?? cut.hasBone;
   return {
     id: told.id,
@@ -270,6 +273,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
       ...(piece.mass && { massKg: piece.mass.si }),
       ...(piece.thickness && { thicknessM: piece.thickness.si }),
       ...(piece.bone !== undefined && { hasBone: piece.bone }),
+      ...(piece.membrane !== undefined && { hasMembrane: piece.membrane }),
       ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
       placeOffsetK: placeOffset(piece, cook),
       bite: piece.bite,
@@ -285,5 +289,8 @@ function notUsed(cook: Cook): Said[] {
   if (cook.weather) said.push({ id: 'day.weather-not-used' });
   if (cook.pit.steel) said.push({ id: 'day.steel-not-used' });
   if (cook.pit.fuel) said.push({ id: 'day.fuel-not-used' });
+  for (const { letter, cut, membrane } of cook.pieces)
+    if (membrane !== undefined && !hasMembrane(findCut(cut)!))
+      said.push({ id: 'day.membrane-not-used', params: { letter } });
   return said;
 }

@@ -88,6 +88,7 @@ const piece = fc
         mass,
         thickness: length,
         bone: yesNo,
+        membrane: yesNo,
         start: withUnit(numberText(0, 20), '°C'),
         place: fc.constantFrom('hot', 'middle', 'cool'),
         bite: fc.constantFrom(...BITES),

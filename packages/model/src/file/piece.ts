@@ -13,6 +13,7 @@ const pieceFields: Fields<Piece> = {
   mass: optional('mass', measure('mass', { min: 0.05, max: 20, unit: 'kg' })),
   thickness: optional('thickness', measure('length', { min: 5, max: 300, unit: 'mm' })),
   bone: optional('bone', yesNo),
+  membrane: optional('membrane', yesNo),
   start: optional('start', measure('temperature', { min: -25, max: 30, unit: '°C' })),
   place: optional('place', word(['hot', 'middle', 'cool'])),
   bite: required('bite', word(BITES)),

@@ -4,6 +4,8 @@ import { messages } from './message.ts';
 export const dayMessages = messages({
   'day.weather-not-used': () =>
     'The weather: the pit is taken as held at its temperature, whatever the wind and the air.',
+  'day.membrane-not-used': (p: { letter: string }) =>
+    `The membrane of ${p.letter}: its cut has none that matters.`,
   'day.steel-not-used': () => "The steel's thickness.",
   'day.fuel-not-used': () => 'The fuel: what it burns and how much of it.',
 });
