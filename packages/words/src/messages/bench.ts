@@ -72,7 +72,7 @@ const sentence = {
   'bench.answer.brine': (p: { salt: number; water: Quantity; hours: number }, print: Printer) =>
     `**${grams(p.salt, print)} of salt** in ${print.quantity(p.water)} of water, nine tenths there after **${p.hours} h**.`,
   'bench.answer.spritz': (p: { mass: number; salt: number }, print: Printer) =>
-    `**${grams(p.mass, print)}** of spritz with ${grams(p.salt, print)} of salt in it.`,
+    `**${grams(p.mass, print)}** of it, with ${p.salt < 0.05 ? 'no salt' : `${grams(p.salt, print)} of salt`} in it.`,
   'bench.answer.cannot': () => 'This formula does not work out yet.',
   'bench.answer.empty': (p: { name: string }) => `${p.name} is empty. Write a line, or paste a recipe.`,
   'bench.answer.none': () => 'No formula yet. Paste a recipe as it is written.',
@@ -254,6 +254,28 @@ const stove = {
   'bench.no-tare': () => 'A weighing needs the weight of the empty pan. Weigh it once.',
 };
 
+const LIDS: Readonly<Record<string, string>> = { open: 'off', ajar: 'ajar', tight: 'on' };
+const SOURCES: Readonly<Record<string, string>> = {
+  gas: 'gas',
+  electric: 'electric',
+  induction: 'induction',
+};
+
+const panAndBurner = {
+  'bench.pan': () => 'Pan and burner',
+  'bench.pan.across': () => 'Pan, across',
+  'bench.pan.high': () => 'Pan, height',
+  'bench.pan.power': () => 'Power of the burner',
+  'bench.pan.power.hint': () => 'held at a simmer',
+  'bench.pan.source': () => 'Burner',
+  'bench.pan.source-name': (p: { source: string }) => SOURCES[p.source] ?? p.source,
+  'bench.pan.lid': () => 'Lid',
+  'bench.pan.lid-name': (p: { lid: string }) => LIDS[p.lid] ?? p.lid,
+  'bench.pan.keep': () => 'Use this pan',
+  'bench.simmer-it': () => 'Simmer it',
+  'bench.scale-by': () => 'Scale all of it by this',
+};
+
 const after = {
   'bench.enough': () => 'Enough?',
   'bench.enough.yes': (p: { made: number; left: number }, print: Printer) =>
@@ -363,6 +385,7 @@ export const benchMessages = messages({
   ...balance,
   ...simmering,
   ...stove,
+  ...panAndBurner,
   ...after,
   ...onMeat,
 });

@@ -16,7 +16,7 @@ import { BenchAnswer } from './bench-answer.tsx';
 import { Consequences } from './consequences-below.tsx';
 import { emptyFormula, setLines, withFormula } from './edit.ts';
 import { FormulaSheet } from './formula-sheet.tsx';
-import type { Corrections, PackPrice, Swap } from './messages.ts';
+import type { Corrections, PackPrice, Seen, Swap } from './messages.ts';
 import { OnMeatPart } from './on-meat.tsx';
 import { Paste } from './paste.tsx';
 import { PrintedCards } from './printed-cards.tsx';
@@ -57,6 +57,11 @@ function useSetting<T extends object>(id: string, none: T): [T, (next: T) => voi
 const NO_CORRECTIONS: Corrections = {};
 const NO_PRICES: Readonly<Record<string, PackPrice>> = {};
 
+function withoutSwap(seen: Seen): Seen {
+  const { swapped: _, ...rest } = seen;
+  return rest;
+}
+
 function BenchSheet(props: { cook: Cook }) {
   const { text } = useWords();
   const keeper = useKeeper();
@@ -88,7 +93,8 @@ function BenchSheet(props: { cook: Cook }) {
     choose(added.id);
     setPasting(false);
   };
-  const seen = bench.seen;
+  // What a swap does is only offered for the lines as they stand.
+  const seen = bench.seen && !bench.isFresh ? withoutSwap(bench.seen) : bench.seen;
   const outcome = seen?.outcome.ok ? seen.outcome : undefined;
 
   return (
@@ -119,7 +125,14 @@ function BenchSheet(props: { cook: Cook }) {
                   onSwap={setSwap}
                   onKeep={keep}
                 />
-                <Simmering key={formula.id} formula={formula} seen={seen} outcome={outcome} onKeep={keep} />
+                <Simmering
+                  key={formula.id}
+                  formula={formula}
+                  seen={seen}
+                  outcome={outcome}
+                  isHoldable={bench.hasSameLines}
+                  onKeep={keep}
+                />
               </>
             ) : null}
             {formula && seen && outcome && formula.kind !== 'sauce' ? (

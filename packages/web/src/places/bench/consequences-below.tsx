@@ -1,4 +1,4 @@
-import { brushNotices, costOf, type SauceOutcome, SERVING_G, scaleFormula } from '@pitwright/engine/sauce';
+import { brushNotices, costOf, type SauceOutcome, SERVING_G } from '@pitwright/engine/sauce';
 import { type Cook, type Formula, printCookQuantity, readCookQuantity } from '@pitwright/model';
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
 import { Field } from '../../parts/field.tsx';
@@ -6,7 +6,9 @@ import { Key } from '../../parts/key.tsx';
 import { StandingLine } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
+import { scaled } from './edit.ts';
 import type { Corrections, PackPrice, Seen } from './messages.ts';
+import { PanPart } from './pan-part.tsx';
 import { printCard } from './printed-cards.tsx';
 
 interface BelowProps {
@@ -30,6 +32,16 @@ export function Consequences(props: BelowProps) {
   return (
     <div className="bench-more">
       {outcome.simmerS ? <Measured {...props} /> : null}
+      {formula.simmer ? (
+        <Part title={text('bench.pan')}>
+          <PanPart formula={formula} onKeep={props.onKeep} />
+        </Part>
+      ) : null}
+      {isSauce && !formula.simmer ? (
+        <Part title={text('bench.pan')}>
+          <Key onClick={() => props.onKeep({ ...formula, simmer: {} })}>{text('bench.simmer-it')}</Key>
+        </Part>
+      ) : null}
       {isSauce ? <EnoughPart {...props} /> : null}
       {isSauce ? <Keeps {...props} /> : null}
       <SaltPart seen={props.seen} />
@@ -157,9 +169,7 @@ function EnoughPart({ cook, formula, seen, outcome, onKeep }: BelowProps) {
         </li>
       </ul>
       {enough.isEnough ? null : (
-        <Key onClick={() => onKeep(scaleFormula(formula, factor))}>
-          {text('bench.enough.scale', { factor })}
-        </Key>
+        <Key onClick={() => onKeep(scaled(formula, factor))}>{text('bench.enough.scale', { factor })}</Key>
       )}
     </Part>
   );

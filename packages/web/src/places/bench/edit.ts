@@ -1,8 +1,9 @@
-import { kitchenG, type RebalanceAnswer } from '@pitwright/engine/sauce';
+import { kitchenG, type RebalanceAnswer, scaleFormula } from '@pitwright/engine/sauce';
 import {
   type Cook,
   type Formula,
   type FormulaLine,
+  fromSi,
   type Quantity,
   quantity,
   readCookQuantity,
@@ -84,6 +85,32 @@ export function takeOver(formula: Formula, swap: Swap, answer: RebalanceAnswer &
     .map((shift): FormulaLine => ({ ingredient: shift.ingredient.id, amount: weighed(shift.afterG) }));
   const next = setLines(formula, [...lines, ...added]);
   return formula.simmer ? setWaterOff(next, answer.waterOffG) : next;
+}
+
+const SCALE_DIGITS = 3;
+
+/** In the unit it was written in, to what a scale or a jug shows. */
+function measurable(amount: Amount): Amount {
+  const unit = amount.writtenIn && !amount.writtenIn.includes(' ') ? amount.writtenIn : undefined;
+  const round = (value: number): number => Number(value.toPrecision(SCALE_DIGITS));
+  return amount.kind === 'mass'
+    ? quantity('mass', round(fromSi('mass', amount.si, unit ?? 'g')), unit ?? 'g')
+    : quantity('volume', round(fromSi('volume', amount.si, unit ?? 'mL')), unit ?? 'mL');
+}
+
+/** So many times as much, in amounts that can be measured. */
+export function scaled(formula: Formula, factor: number): Formula {
+  const next = scaleFormula(formula, factor);
+  const { simmer } = next;
+  return {
+    ...setLines(
+      next,
+      next.lines.map((line) => ({ ...line, amount: measurable(line.amount) })),
+    ),
+    ...(simmer?.evaporated && {
+      simmer: { ...simmer, evaporated: weighed(simmer.evaporated.si * 1000) },
+    }),
+  };
 }
 
 /** A new formula, empty. */

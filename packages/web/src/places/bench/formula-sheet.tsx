@@ -12,7 +12,7 @@ import { Field } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords, type Words } from '../../words.tsx';
-import { readAmount, setLine, withoutLine } from './edit.ts';
+import { readAmount, scaled, setLine, withoutLine } from './edit.ts';
 import type { PackPrice, Seen } from './messages.ts';
 
 interface SheetProps {
@@ -182,6 +182,17 @@ function LineEditor(
     onKeep(setLine(formula, index, { amount: read.amount }));
     props.onOpen();
   };
+  /** A pack to use up, or the one that ran short: everything goes with this line. */
+  const scaleAll = () => {
+    const read = readAmount(amount);
+    if (!read.ok) return setProblem(saidWords(read.problem, print));
+    const before = massOf(line);
+    const after = massOf({ ...line, amount: read.amount });
+    if (!before || !after) return setProblem(saidWords({ id: 'sauce.paste-nothing' }, print));
+    setProblem(undefined);
+    onKeep(setLine(scaled(formula, after / before), index, { amount: read.amount }));
+    props.onOpen();
+  };
   const keepPrice = (event: FormEvent) => {
     event.preventDefault();
     const read = readCookQuantity(pack, 'mass');
@@ -208,6 +219,9 @@ function LineEditor(
           {text('web.keep')}
         </Key>
       </form>
+      <div className="keys">
+        <Key onClick={scaleAll}>{text('bench.scale-by')}</Key>
+      </div>
       {effect ? <p className="small">{matterWords(effect, text)}</p> : null}
       {line.note ? <p className="small quiet">{line.note}</p> : null}
       <div className="keys">

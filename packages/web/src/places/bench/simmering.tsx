@@ -48,10 +48,12 @@ export function Simmering(props: {
   formula: Formula;
   seen: Seen;
   outcome: SauceOutcome;
+  /** False while the curve is of other lines than the formula's. */
+  isHoldable: boolean;
   onKeep: (formula: Formula) => void;
 }) {
   const { text, rich, print } = useWords();
-  const { formula, seen, outcome, onKeep } = props;
+  const { formula, seen, outcome, isHoldable, onKeep } = props;
   const { along } = seen;
   const [box, width] = useWidth<HTMLDivElement>();
   const [heldS, setHeldS] = useState<number>();
@@ -77,6 +79,7 @@ export function Simmering(props: {
 
   const keepAt = (timeS: number) => onKeep(setWaterOff(formula, momentAt(moments, timeS).waterOffG));
   const nudge = (byS: number) => {
+    if (!isHoldable) return;
     const to = within(Math.round((shown.timeS + byS) / MINUTE_S) * MINUTE_S);
     setHeldS(to);
     clearTimeout(pending.current);
@@ -125,7 +128,7 @@ export function Simmering(props: {
       drawing!.timeAt(event.clientX - event.currentTarget.closest('.drawing')!.getBoundingClientRect().left),
     );
   const onPointerMove = (event: PointerEvent<HTMLElement>) => {
-    if (!event.currentTarget.hasPointerCapture(event.pointerId)) return;
+    if (!isHoldable || !event.currentTarget.hasPointerCapture(event.pointerId)) return;
     hold.current = timeOf(event);
     setHeldS(hold.current);
   };

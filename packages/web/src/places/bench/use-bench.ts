@@ -44,7 +44,10 @@ class BenchWorker {
 export interface Bench {
   /** The newest there is of this formula; it may be of the formula as it was a moment ago. */
   readonly seen: Seen | undefined;
+  /** Of this cook as it is, and of this swap. */
   readonly isFresh: boolean;
+  /** Of these lines, though perhaps boiled down to another mass. */
+  readonly hasSameLines: boolean;
   readonly hasFailed: boolean;
   readonly read: (text: string, system: MeasureSystemId | undefined) => Promise<PastedRecipe | undefined>;
 }
@@ -101,5 +104,8 @@ export function useBench(
 
   const seen = held.seen?.formulaId === formulaId ? held.seen : undefined;
   const asked = held.of?.kind === 'see' ? held.of : undefined;
-  return { seen, isFresh: asked?.cook === cook && asked.swap === swap, hasFailed: held.hasFailed, read };
+  const linesIn = (of: Cook | undefined) => of?.formulas.find((one) => one.id === formulaId)?.lines;
+  const hasSameLines = asked !== undefined && linesIn(asked.cook) === linesIn(cook);
+  const isFresh = hasSameLines && asked.cook === cook && asked.swap === swap;
+  return { seen, isFresh, hasSameLines, hasFailed: held.hasFailed, read };
 }
