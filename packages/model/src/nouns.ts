@@ -82,9 +82,23 @@ export type StageEnd =
   | { readonly by: 'core'; readonly temperature: Quantity<'temperature'> }
   | { readonly by: 'surface'; readonly temperature: Quantity<'temperature'> }
   | { readonly by: 'bark' }
+  /** Lost of the raw mass of one item, its bone counted. */
+  | { readonly by: 'loss'; readonly share: Quantity<'fraction'> }
   | { readonly by: 'bite'; readonly bite: Bite }
   /** Until the table asks for it: only for the last rest or hold. */
   | { readonly by: 'table' };
+
+/** Sprayed on one item again and again; nothing sprayed is a look under the lid alone. */
+export interface Spritz {
+  readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  readonly every: Quantity<'time'>;
+}
+
+/** How foil lies: tight, loose, torn, or over a pan with the piece and its steam inside. */
+export const FOIL_WRAPS = ['tight', 'loose', 'torn', 'pan'] as const;
+/** Paper as it is, or soaked with grease. */
+export const PAPER_WRAPS = ['clean', 'greasy'] as const;
+export type Wrap = (typeof FOIL_WRAPS)[number] | (typeof PAPER_WRAPS)[number];
 
 export interface Stage {
   readonly kind: StageKind;
@@ -97,6 +111,10 @@ export interface Stage {
   readonly in?: 'pit' | 'oven' | 'box' | 'warmer' | 'tray';
   /** Liquid put into the foil. */
   readonly liquid?: Quantity<'volume'>;
+  /** Foil or paper; missing: tight foil, paper of a kind not told. */
+  readonly wrap?: Wrap;
+  /** Of a stage without a wrap; each time the lid is opened. */
+  readonly spritz?: Spritz;
   readonly note?: string;
 }
 
@@ -142,6 +160,8 @@ export interface Pit {
   readonly temperature: Quantity<'temperature'>;
   /** Where that temperature is read. */
   readonly gauge: 'grate' | 'lid' | 'set-point';
+  /** By how much it creeps up in an hour, sinking below zero: counted from each piece's own start, at most 40 K. */
+  readonly driftPerHour?: Quantity<'difference'>;
   /** How much warmer the hot end is than the middle, and the cool end colder (positive differences, with sd). */
   readonly hotEnd?: Quantity<'difference'>;
   readonly coolEnd?: Quantity<'difference'>;

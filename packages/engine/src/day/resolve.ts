@@ -2,12 +2,36 @@
  * What the day knows of a cook before any chance is drawn: every figure in SI, every gap filled from the cut, the kind of
  * pit and the kitchen, every stage with its cover and its air.
  */
-import type { Bite, Cook, Kitchen, Piece, PitPlace, PitType, Said, Stage, StageKind } from '@pitwright/model';
+import type {
+  Bite,
+  Cook,
+  Kitchen,
+  Piece,
+  PitPlace,
+  PitType,
+  Quantity,
+  Said,
+  Stage,
+  StageKind,
+  Wrap,
+} from '@pitwright/model';
 import { standardPressurePa } from '../air/atmosphere.ts';
 import { type Cut, findCut } from '../meat/cuts.ts';
 import { barkSetM } from '../meat/eaten.ts';
 import { hasMembrane, withMembrane } from '../meat/faces.ts';
-import { BARE, type Cover, FOIL, FOIL_WITH_LIQUID, GLAZED, PAPER } from '../meat/parameters.ts';
+import {
+  BARE,
+  type Cover,
+  FOIL,
+  FOIL_LOOSE,
+  FOIL_TORN,
+  FOIL_WITH_LIQUID,
+  GLAZED,
+  PAN,
+  PAPER,
+  PAPER_CLEAN,
+  PAPER_GREASY,
+} from '../meat/parameters.ts';
 import { GAUGE, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKinds.ts';
 import { type PieceSize, pieceSize } from '../meat/size.ts';
 import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
@@ -34,6 +58,8 @@ export interface ResolvedPit {
   readonly humidityRatio: number;
   readonly humiditySdLn: number;
   readonly pressurePa: number;
+  /** Creeps by so much in an hour [K/h]; 0 steady. */
+  readonly driftKPerH: number;
 }
 
 export type StagePlace = 'pit' | 'oven' | 'room';
@@ -55,6 +81,8 @@ export interface ResolvedStage {
   /** Liquid put into the wrap, for one item [kg]. */
   readonly pouredKg: number;
   readonly isGlazed: boolean;
+  /** Sprayed on one item each time. */
+  readonly spritz?: { readonly kg: number; readonly everyS: number };
 }
 
 export interface ResolvedPiece {
@@ -113,6 +141,7 @@ export interface PitTold {
   readonly hasWaterPan: boolean;
   readonly altitudeM: number;
   readonly humidityRatio?: number;
+  readonly driftKPerH?: number;
 }
 
 const HUMIDITY_TOLD_SD_LN = 0.1;
@@ -129,6 +158,7 @@ export function resolvePit(told: PitTold): ResolvedPit {
     humidityRatio: told.humidityRatio ?? kind.humidityRatio * (pan ? WATER_PAN_FACTOR : 1),
     humiditySdLn: told.humidityRatio === undefined ? kind.humiditySdLn : HUMIDITY_TOLD_SD_LN,
     pressurePa: standardPressurePa(told.altitudeM),
+    driftKPerH: told.driftKPerH ?? 0,
   };
 }
 
@@ -151,16 +181,18 @@ export interface PieceTold {
   readonly rubSugarShare?: number;
 }
 
+const boneShareOf = (cut: Cut, toldBone: boolean | undefined): number =>
+  (toldBone ?? cut.hasBone) ? cut.boneShare : 0;
+
 export function resolvePiece(told: PieceTold): ResolvedPiece {
   const cut = told.hasMembrane === undefined ? told.cut : withMembrane(told.cut, told.hasMembrane);
-  const hasBone = told.hasBone ?? cut.hasBone;
   return {
     id: told.id,
     items: told.items,
     cut,
     size: pieceSize(cut, told.massKg, told.thicknessM),
     densityKgM3: rawDensityKgM3(cut.composition),
-    boneShare: hasBone ? cut.boneShare : 0,
+    boneShare: boneShareOf(cut, told.hasBone),
     startC: told.startC === undefined ? START_UNTOLD : { mean: told.startC, sd: START_TOLD_SD_K },
     placeOffsetK: told.placeOffsetK,
     bite: told.bite,
@@ -170,17 +202,24 @@ export function resolvePiece(told: PieceTold): ResolvedPiece {
 }
 
 /** Cover of a cooking stage. */
-export function coverOf(kind: StageKind, hasLiquid: boolean): Cover {
+export function coverOf(kind: StageKind, hasLiquid: boolean, wrap?: Wrap): Cover {
   switch (kind) {
     case 'foil':
-      return hasLiquid ? FOIL_WITH_LIQUID : FOIL;
+      return foilOf(hasLiquid, wrap);
     case 'paper':
-      return PAPER;
+      return wrap === 'clean' ? PAPER_CLEAN : wrap === 'greasy' ? PAPER_GREASY : PAPER;
     case 'glazed':
       return GLAZED;
     default:
       return BARE;
   }
+}
+
+function foilOf(hasLiquid: boolean, wrap: Wrap | undefined): Cover {
+  if (wrap === 'loose') return FOIL_LOOSE;
+  if (wrap === 'torn') return FOIL_TORN;
+  if (wrap === 'pan') return PAN;
+  return hasLiquid ? FOIL_WITH_LIQUID : FOIL;
 }
 
 /** Rest and hold: the air round the piece and what keeps it warm. */
@@ -195,7 +234,7 @@ export function restingPlace(
   return { cover: WARMER, gasC: atC ?? WARMER_C };
 }
 
-function resolveTrigger(stage: Stage, cut: Cut): ResolvedTrigger {
+function resolveTrigger(stage: Stage, cut: Cut, boneShare: number): ResolvedTrigger {
   const { until } = stage;
   switch (until.by) {
     case 'clock':
@@ -206,6 +245,9 @@ function resolveTrigger(stage: Stage, cut: Cut): ResolvedTrigger {
       return { by: 'surface', temperatureC: until.temperature.si - ZERO_CELSIUS_K };
     case 'bark':
       return { by: 'bark', thicknessM: barkSetM(cut) };
+    case 'loss':
+      // Bone loses nothing.
+      return { by: 'loss', lossShare: until.share.si / (1 - boneShare) };
     case 'bite':
       return { by: 'bite', bite: until.bite };
     case 'table':
@@ -218,6 +260,7 @@ const OVEN_UNTOLD_C = 121;
 function resolveStages(
   stages: readonly Stage[],
   cut: Cut,
+  boneShare: number,
   pit: ResolvedPit,
   kitchen: Kitchen,
 ): ResolvedStage[] {
@@ -229,13 +272,14 @@ function resolveStages(
     const pouredKg = stage.liquid ? stage.liquid.si * 1000 : 0;
     const shared = {
       kind: stage.kind,
-      trigger: resolveTrigger(stage, cut),
+      trigger: resolveTrigger(stage, cut, boneShare),
       pouredKg,
+      ...(stage.spritz && { spritz: { kg: massKgOf(stage.spritz.amount), everyS: stage.spritz.every.si } }),
       isGlazed: stage.kind === 'glazed',
     };
     if (stage.kind === 'rest' || stage.kind === 'hold')
       return { ...shared, place: 'room', ...restingPlace(stage.kind, atC, stage.in) };
-    const cover = coverOf(stage.kind, pouredKg > 0);
+    const cover = coverOf(stage.kind, pouredKg > 0, stage.wrap);
     if (stage.in === 'oven') {
       ovenC = toldC ?? atC ?? ovenC;
       return { ...shared, place: 'oven', cover, gasC: ovenC };
@@ -244,6 +288,10 @@ function resolveStages(
     return { ...shared, place: 'pit', cover, gasC: pitGasC };
   });
 }
+
+/** A volume as water [kg]. */
+const massKgOf = (amount: Quantity<'mass'> | Quantity<'volume'>): number =>
+  amount.kind === 'mass' ? amount.si : 1000 * amount.si;
 
 function placeOffset(piece: Piece, cook: Cook): Doubtful {
   const place = piece.place ?? 'middle';
@@ -262,6 +310,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
     gauge: cook.pit.gauge,
     hasWaterPan: cook.pit.waterPan ?? false,
     altitudeM: cook.place?.altitude?.si ?? 0,
+    driftKPerH: cook.pit.driftPerHour?.si ?? 0,
   });
   const pieces = cook.pieces.map((piece) => {
     const cut = findCut(piece.cut);
@@ -277,7 +326,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
       ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
       placeOffsetK: placeOffset(piece, cook),
       bite: piece.bite,
-      stages: resolveStages(piece.stages, cut, pit, cook.kitchen),
+      stages: resolveStages(piece.stages, cut, boneShareOf(cut, piece.bone), pit, cook.kitchen),
       rubSugarShare: rubSugarShare(cook, piece.id),
     });
   });

@@ -105,12 +105,21 @@ export const BARE: Cover = {
 /** Sugar holds the film's water back. @source a_w of sugar glazes 0.8–0.9, from memory */
 export const GLAZED: Cover = { ...BARE, waterActivity: 0.85 };
 export const FOIL: Cover = { kind: 'foil', gapM2KW: 0.05, leakShare: 0.03 };
+/** Steam gets out at the folds. @source leak shares of loose and torn foil and of a covered pan from memory, weak */
+export const FOIL_LOOSE: Cover = { kind: 'foil', gapM2KW: 0.08, leakShare: 0.1 };
+export const FOIL_TORN: Cover = { kind: 'foil', gapM2KW: 0.05, leakShare: 0.3 };
+/** Foil over a pan: closed, with steam, less tight than a wrap. */
+export const PAN: Cover = { kind: 'foil', gapM2KW: 0.05, leakShare: 0.06 };
 export const FOIL_WITH_LIQUID: Cover = { kind: 'foil', gapM2KW: 0.01, leakShare: 0.03 };
 /** Uncoated paper; R_p = 3.55e6/WVTR [g/m²day at 38 °C, 90 %]. @source TAPPI T 464; the value of butcher's paper from memory */
-export const PAPER: Cover = {
+const PAPER_OPEN = {
   kind: 'open',
   vapourResistanceSM: 3000,
   heatResistanceM2KW: 0.03,
   radiationShare: 0.8,
   waterActivity: 0.99,
-};
+} as const;
+export const PAPER: Cover = PAPER_OPEN;
+/** Dry, and soaked with grease, which lets little vapour through. @source from memory, weak */
+export const PAPER_CLEAN: Cover = { ...PAPER_OPEN, vapourResistanceSM: 2000 };
+export const PAPER_GREASY: Cover = { ...PAPER_OPEN, vapourResistanceSM: 10000 };

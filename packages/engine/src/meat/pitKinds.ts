@@ -14,7 +14,22 @@ export interface PitKind {
   readonly wallDropSdK: number;
   /** Time constant of warm-up [s]. */
   readonly lagS: number;
+  /** What a look or a spritz costs. */
+  readonly opening: Opening;
 }
+
+/** The air at the meat just after lid or door were open for half a minute or a minute, and its way back. */
+export interface Opening {
+  /** Below what it was [K]. */
+  readonly dropK: number;
+  /** Time constant of the way back [s]. */
+  readonly recoverS: number;
+}
+
+/** The walls stay: within 5 K after 3 min. @source 2–5 min, from memory */
+const DOOR: Opening = { dropK: 60, recoverS: 75 };
+/** Half of the walls is gone: within 5 K after 7 min. @source 5–10 min, from memory */
+const LID: Opening = { dropK: 60, recoverS: 170 };
 
 export const CONVECTION_SD_LN = 0.25;
 /** A pan of water, of ln W. */
@@ -29,17 +44,94 @@ const H = 3600;
  * spreads calibrated on measured cooks
  */
 export const PIT_KINDS: Readonly<Record<PitType, PitKind>> = {
-  electric: { convectionWm2K: 6, humidityRatio: 0.065, humiditySdLn: 0.5, lagS: 0.35 * H, ...INSULATED },
-  bullet: { convectionWm2K: 6.5, humidityRatio: 0.09, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
-  kettle: { convectionWm2K: 6, humidityRatio: 0.07, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
-  drum: { convectionWm2K: 6.5, humidityRatio: 0.055, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
-  gas: { convectionWm2K: 6.5, humidityRatio: 0.035, humiditySdLn: 0.5, lagS: 0.1 * H, ...BARE_STEEL },
-  ceramic: { convectionWm2K: 6, humidityRatio: 0.08, humiditySdLn: 0.45, lagS: 0.1 * H, ...INSULATED },
-  cabinet: { convectionWm2K: 7, humidityRatio: 0.065, humiditySdLn: 0.45, lagS: 0.1 * H, ...INSULATED },
-  offset: { convectionWm2K: 8.5, humidityRatio: 0.024, humiditySdLn: 0.3, lagS: 0.05 * H, ...BARE_STEEL },
-  pellet: { convectionWm2K: 10, humidityRatio: 0.02, humiditySdLn: 0.3, lagS: 0.1 * H, ...BARE_STEEL },
-  oven: { convectionWm2K: 14, humidityRatio: 0.02, humiditySdLn: 0.3, lagS: 0.05 * H, ...INSULATED },
-  unknown: { convectionWm2K: 7.5, humidityRatio: 0.045, humiditySdLn: 0.6, lagS: 0.12 * H, ...BARE_STEEL },
+  electric: {
+    convectionWm2K: 6,
+    humidityRatio: 0.065,
+    humiditySdLn: 0.5,
+    lagS: 0.35 * H,
+    opening: DOOR,
+    ...INSULATED,
+  },
+  bullet: {
+    convectionWm2K: 6.5,
+    humidityRatio: 0.09,
+    humiditySdLn: 0.5,
+    lagS: 0.1 * H,
+    opening: LID,
+    ...BARE_STEEL,
+  },
+  kettle: {
+    convectionWm2K: 6,
+    humidityRatio: 0.07,
+    humiditySdLn: 0.5,
+    lagS: 0.1 * H,
+    opening: LID,
+    ...BARE_STEEL,
+  },
+  drum: {
+    convectionWm2K: 6.5,
+    humidityRatio: 0.055,
+    humiditySdLn: 0.5,
+    lagS: 0.1 * H,
+    opening: LID,
+    ...BARE_STEEL,
+  },
+  gas: {
+    convectionWm2K: 6.5,
+    humidityRatio: 0.035,
+    humiditySdLn: 0.5,
+    lagS: 0.1 * H,
+    opening: LID,
+    ...BARE_STEEL,
+  },
+  ceramic: {
+    convectionWm2K: 6,
+    humidityRatio: 0.08,
+    humiditySdLn: 0.45,
+    lagS: 0.1 * H,
+    opening: LID,
+    ...INSULATED,
+  },
+  cabinet: {
+    convectionWm2K: 7,
+    humidityRatio: 0.065,
+    humiditySdLn: 0.45,
+    lagS: 0.1 * H,
+    opening: DOOR,
+    ...INSULATED,
+  },
+  offset: {
+    convectionWm2K: 8.5,
+    humidityRatio: 0.024,
+    humiditySdLn: 0.3,
+    lagS: 0.05 * H,
+    opening: DOOR,
+    ...BARE_STEEL,
+  },
+  pellet: {
+    convectionWm2K: 10,
+    humidityRatio: 0.02,
+    humiditySdLn: 0.3,
+    lagS: 0.1 * H,
+    opening: DOOR,
+    ...BARE_STEEL,
+  },
+  oven: {
+    convectionWm2K: 14,
+    humidityRatio: 0.02,
+    humiditySdLn: 0.3,
+    lagS: 0.05 * H,
+    opening: DOOR,
+    ...INSULATED,
+  },
+  unknown: {
+    convectionWm2K: 7.5,
+    humidityRatio: 0.045,
+    humiditySdLn: 0.6,
+    lagS: 0.12 * H,
+    opening: LID,
+    ...BARE_STEEL,
+  },
 };
 
 /** How far the air at the meat lies from what is told, by where it was read [K]. @source calibrated on measured cooks */

@@ -121,6 +121,8 @@ export class PieceRunner {
   };
   #airDeviationK = 0;
   #airChangedS = 0;
+  /** When the pit was last opened; −∞ not yet. */
+  #openedS = -Infinity;
   #heatEndS = Infinity;
   /** Next of `AFTER_HEAT_S` to be noted. */
   #nextNoted = 0;
@@ -141,6 +143,7 @@ export class PieceRunner {
     outcome.afterHeat.fill(NaN);
     this.#heatEndS = Infinity;
     this.#nextNoted = 0;
+    this.#openedS = -Infinity;
     this.#runStages(outcome, piece, stages, options);
     this.#standForLater(outcome);
     return outcome;
@@ -169,6 +172,8 @@ export class PieceRunner {
       this.#enterStage(stage, s > 0 ? stages[s - 1]!.cover : undefined);
       const beganS = timeS;
       const endsAtS = trigger.by === 'clock' ? beganS + trigger.afterS / options.stretch : Infinity;
+      const everyS = stage.spritz ? stage.spritz.everyS / options.stretch : Infinity;
+      let nextSpritzS = beganS + everyS;
       const isLast = s === stages.length - 1;
       const longestStepS =
         cover.kind === 'still' ? STILL_STEP_SHARE * this.settings.longestStepS : this.settings.longestStepS;
@@ -177,7 +182,7 @@ export class PieceRunner {
       let ended = trigger.by === 'clock' && trigger.afterS <= 0;
       if (!ended && measures(trigger)) {
         const target = targetOf(trigger);
-        const now = this.#measure(trigger);
+        const now = this.#measure(trigger, piece);
         ended = isFalling ? now <= target : now >= target;
       }
       let tailEndS = 0;
@@ -192,9 +197,9 @@ export class PieceRunner {
 
       while (!ended || timeS < tailEndS) {
         if (ended && this.#isSettled(options, air)) break;
-        let stepS = FIRST_STEP_S + STEP_GROWTH * (timeS - beganS);
+        let stepS = FIRST_STEP_S + STEP_GROWTH * (timeS - Math.max(beganS, this.#openedS));
         if (stepS > longestStepS) stepS = longestStepS;
-        const limitS = ended ? tailEndS : Math.min(endsAtS, horizonS);
+        const limitS = ended ? tailEndS : Math.min(endsAtS, horizonS, nextSpritzS);
         let lands = false;
         if (!ended && timeS >= horizonS) {
           outcome.stuckStage = s;
@@ -207,16 +212,17 @@ export class PieceRunner {
         const coreBefore = solver.coreC;
         const doseBefore = solver.coreDoseH;
         const watched = !ended && measures(trigger);
-        const measureBefore = watched ? this.#measure(trigger) : 0;
+        const measureBefore = watched ? this.#measure(trigger, piece) : 0;
         if (watched) copy(solver.state, this.#before);
         this.#step(air, cover, timeS, stepS, options.stretch);
         let hit = false;
         if (watched) {
           const target = targetOf(trigger);
-          const after = this.#measure(trigger);
+          const after = this.#measure(trigger, piece);
           if (isFalling ? after <= target : after >= target) {
             hit = true;
             stepS = this.#land(
+              piece,
               air,
               cover,
               timeS,
@@ -246,6 +252,11 @@ export class PieceRunner {
           if (followTail) tailEndS = timeS + this.settings.tailS / options.stretch;
         } else if (lands) {
           if (ended) break;
+          if (stage.spritz && limitS === nextSpritzS) {
+            solver.spritz(stage.spritz.kgM2);
+            this.#openedS = timeS;
+            nextSpritzS += everyS;
+          }
         }
       }
     }
@@ -322,7 +333,11 @@ export class PieceRunner {
         (air.lagS > 0 && this.#airDeviationK !== 0
           ? this.#airDeviationK * exp(-(atS - this.#airChangedS) / air.lagS)
           : 0);
+    if (air.driftKPerH) around.gasC += clamped((air.driftKPerH * atS * stretch) / 3600, MOST_DRIFT_K);
     around.wallC = around.gasC - air.wallDropK;
+    // Opened, the air is lost at once; the walls hardly cool.
+    if (air.opening && this.#openedS > -Infinity)
+      around.gasC -= air.opening.dropK * exp(-(atS - this.#openedS) / air.opening.recoverS);
     around.humidityRatio = air.humidityRatio;
     around.convectionWm2K = air.convectionWm2K;
     around.pressurePa = air.pressurePa;
@@ -331,6 +346,7 @@ export class PieceRunner {
 
   /** Takes the last step again so that it ends at the event. @returns its length [s] */
   #land(
+    piece: MeatParameters,
     air: AirPlan,
     cover: Cover,
     timeS: number,
@@ -352,7 +368,7 @@ export class PieceRunner {
       triedS = high === low ? highS : lowS - (low * (highS - lowS)) / (high - low);
       copy(this.#before, this.solver.state);
       this.#step(air, cover, timeS, triedS, stretch);
-      const miss = this.#measure(trigger) - target;
+      const miss = this.#measure(trigger, piece) - target;
       if (Math.abs(miss) < close) break;
       if (miss < 0 === low < 0) {
         lowS = triedS;
@@ -367,7 +383,7 @@ export class PieceRunner {
     return triedS;
   }
 
-  #measure(trigger: StageTrigger): number {
+  #measure(trigger: StageTrigger, piece: MeatParameters): number {
     switch (trigger.by) {
       case 'core':
         return this.solver.coreC;
@@ -375,6 +391,8 @@ export class PieceRunner {
         return this.solver.surfaceC;
       case 'bark':
         return this.solver.barkM;
+      case 'loss':
+        return lossShare(this.solver, piece);
       case 'dose':
         return this.solver.coreDoseH;
       default:
@@ -430,6 +448,10 @@ function copy(from: Float64Array, to: Float64Array): void {
   for (let i = 0; i < from.length; i++) to[i] = from[i]!;
 }
 
+/** Beyond it somebody would have seen to the fire [K]. */
+const MOST_DRIFT_K = 40;
+const clamped = (x: number, most: number): number => Math.min(most, Math.max(-most, x));
+
 type MeasuredTrigger = Exclude<StageTrigger, { by: 'clock' } | { by: 'table' }>;
 const measures = (trigger: StageTrigger): trigger is MeasuredTrigger =>
   trigger.by !== 'clock' && trigger.by !== 'table';
@@ -438,6 +460,8 @@ function targetOf(trigger: MeasuredTrigger): number {
   switch (trigger.by) {
     case 'bark':
       return trigger.thicknessM;
+    case 'loss':
+      return trigger.lossShare;
     case 'dose':
       return trigger.doseH;
     default:

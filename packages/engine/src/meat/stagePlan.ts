@@ -1,5 +1,6 @@
 import type { StageKind } from '@pitwright/model';
 import type { Cover } from './parameters.ts';
+import type { Opening } from './pitKinds.ts';
 
 /** The air round a piece during one stage. */
 export interface AirPlan {
@@ -16,6 +17,10 @@ export interface AirPlan {
   readonly humidityRatio: number;
   readonly convectionWm2K: number;
   readonly pressurePa: number;
+  /** Creeps by so much in an hour of the clock, counted from meat on [K/h]; missing: steady. */
+  readonly driftKPerH?: number;
+  /** What opening it costs; missing: nothing. */
+  readonly opening?: Opening;
 }
 
 /** What ends a stage, resolved to one number. */
@@ -27,6 +32,8 @@ export type StageTrigger =
   | { readonly by: 'surface'; readonly temperatureC: number }
   /** thickness of the dried layer */
   | { readonly by: 'bark'; readonly thicknessM: number }
+  /** water and fat lost, of the raw mass without bone */
+  | { readonly by: 'loss'; readonly lossShare: number }
   /** dose at the thermal centre, equivalent hours at 95 °C */
   | { readonly by: 'dose'; readonly doseH: number }
   /** lasts as long as it is asked to */
@@ -40,6 +47,8 @@ export interface StagePlan {
   readonly trigger: StageTrigger;
   /** Liquid poured into the wrap [kg/m²]. */
   readonly pouredKgM2?: number;
+  /** Sprayed on again and again, the pit opened each time. */
+  readonly spritz?: { readonly kgM2: number; readonly everyS: number };
   /** Glaze brushed on at the begin [kg/m²]. */
   readonly glaze?: { readonly waterKgM2: number; readonly solidsKgM2: number };
 }

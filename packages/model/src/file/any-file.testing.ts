@@ -57,21 +57,34 @@ const sign = fc.oneof(
   fc.constantFrom('bark', ...BITES),
   withUnit(numberText(50, 100), '°C').map((temperature) => `core ${temperature}`),
   withUnit(numberText(120, 210), '°F').map((temperature) => `surface ${temperature}`),
+  numberText(1, 70).map((share) => `loss ${share} %`),
 );
 const end = fc.oneof(
   duration.map((time) => ({ for: time })),
   sign.map((until) => ({ until })),
 );
+const surface = fc.oneof(
+  fc.record({
+    stage: fc.constantFrom('bare', 'glazed'),
+    spritz: fc.record({
+      amount: withUnit(numberText(0, 300), 'g', 'mL'),
+      every: withUnit(numberText(5, 90), 'min'),
+    }),
+  }),
+  fc.record({ stage: fc.constant('foil'), wrap: fc.constantFrom('tight', 'loose', 'torn', 'pan') }),
+  fc.record({ stage: fc.constant('paper'), wrap: fc.constantFrom('clean', 'greasy') }),
+  fc.record({ stage: fc.constantFrom('bare', 'foil', 'paper', 'glazed') }),
+);
 const cookingStage = fc
   .tuple(
-    fc.constantFrom('bare', 'foil', 'paper', 'glazed'),
+    surface,
     end,
     fc.record(
       { pit: pitTemperature, in: fc.constantFrom('pit', 'oven'), note: paragraph },
       { requiredKeys: [] },
     ),
   )
-  .map(([stage, how, more]) => ({ stage, ...how, ...more }));
+  .map(([stage, how, more]) => ({ ...stage, ...how, ...more }));
 const lastStage = fc.constantFrom<object>(
   { stage: 'rest', until: 'table' },
   { stage: 'hold', until: 'table', at: '65 °C', in: 'warmer' },
@@ -155,6 +168,7 @@ const pit = fc.record(
     temperature: pitTemperature,
     gauge: fc.constantFrom('grate', 'lid', 'set-point'),
     'hot-end': fc.tuple(numberText(0, 40), numberText(0, 9)).map(([value, sd]) => `${value} K ± ${sd} K`),
+    'drift-per-hour': withUnit(numberText(-9, 9), 'K', '°F'),
     'cool-end': withUnit(numberText(0, 40), '°F', 'K'),
     'grate-area': withUnit(numberText(0.1, 3), 'm²', 'm2'),
     note: paragraph,

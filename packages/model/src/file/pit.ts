@@ -14,6 +14,7 @@ export const pitFields: Fields<Pit> = {
   waterPan: optional('water-pan', yesNo),
   temperature: required('temperature', measure('temperature', { min: 50, max: 350, unit: '°C' })),
   gauge: byDefault('gauge', word(['grate', 'lid', 'set-point']), 'grate'),
+  driftPerHour: optional('drift-per-hour', measure('difference', { min: -30, max: 30, unit: 'K' })),
   hotEnd: optional('hot-end', endDifference),
   coolEnd: optional('cool-end', endDifference),
   grateArea: optional('grate-area', measure('area', { min: 0.02, max: 20, unit: 'm²' })),

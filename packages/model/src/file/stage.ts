@@ -1,10 +1,20 @@
 import { isMap, type Node } from 'yaml';
-import { BITES, STAGE_KINDS, type Stage, type StageEnd, type StageKind } from '../nouns.ts';
+import {
+  BITES,
+  FOIL_WRAPS,
+  PAPER_WRAPS,
+  type Spritz,
+  STAGE_KINDS,
+  type Stage,
+  type StageEnd,
+  type StageKind,
+  type Wrap,
+} from '../nouns.ts';
 import { printCookQuantity, readCookQuantity } from '../units/cook-quantity.ts';
 import type { Quantity } from '../units/quantity.ts';
 import { type Form, list, mapped, optional, record, required } from './form.ts';
 import type { Reader } from './reader.ts';
-import { measure, note, scalar, word } from './values.ts';
+import { amount, measure, note, scalar, word } from './values.ts';
 
 /** A stage as the file writes it: `for` a time, or `until` a sign. */
 interface WrittenStage {
@@ -15,17 +25,21 @@ interface WrittenStage {
   readonly at?: Quantity<'temperature'>;
   readonly pit?: Quantity<'temperature'>;
   readonly liquid?: Quantity<'volume'>;
+  readonly wrap?: Wrap;
+  readonly spritz?: Spritz;
   readonly note?: string;
 }
 
-const END_WORDS = 'bark, table, core 94 °C, surface 70 °C';
+const END_WORDS = 'bark, table, core 94 °C, surface 70 °C, loss 12 %';
 
-/** `bark`, `table`, a bite, `core 94 °C` or `surface 70 °C`. */
+/** `bark`, `table`, a bite, `core 94 °C`, `surface 70 °C` or `loss 12 %`. */
 const until: Form<StageEnd> = scalar<StageEnd>(
   (text, node, reader) => {
     if (text === 'bark' || text === 'table') return { by: text };
     const bite = BITES.find((known) => known === text);
     if (bite !== undefined) return { by: 'bite', bite };
+    const lost = /^loss\s+(.*)$/su.exec(text);
+    if (lost) return lossEnd(text, lost[1]!, node, reader);
     const sign = /^(core|surface)\s+(.*)$/su.exec(text);
     if (!sign) return reader.report(node, 'file.until', { text, words: `${BITES.join(', ')}, ${END_WORDS}` });
     const read = readCookQuantity(sign[2]!, 'temperature');
@@ -37,9 +51,41 @@ const until: Form<StageEnd> = scalar<StageEnd>(
   },
   (end) => {
     if (end.by === 'core' || end.by === 'surface') return `${end.by} ${printCookQuantity(end.temperature)}`;
+    if (end.by === 'loss') return `loss ${printCookQuantity(end.share)}`;
     return end.by === 'bite' ? end.bite : end.by;
   },
-  { type: 'string', pattern: `^(?:${[...BITES, 'bark', 'table'].join('|')}|(?:core|surface) .+)$` },
+  { type: 'string', pattern: `^(?:${[...BITES, 'bark', 'table'].join('|')}|(?:core|surface|loss) .+)$` },
+);
+
+/** Written in percent, 1 to 70. */
+function lossEnd(text: string, share: string, node: Node, reader: Reader): StageEnd | undefined {
+  const read = readCookQuantity(share, 'fraction');
+  if (!read.ok) return reader.take(node, read.problem);
+  if (read.quantity.writtenIn !== '%') return reader.report(node, 'file.not-percent', { text: share });
+  const { si } = read.quantity;
+  // A hair of room: 70 × 0.01 is not 0.7.
+  return si >= 0.01 - 1e-9 && si <= 0.7 + 1e-9
+    ? { by: 'loss', share: read.quantity }
+    : reader.report(node, 'file.outside', { text, min: '1 %', max: '70 %' });
+}
+
+/** kg or m³: more than a kilogram on one item is a slip of the finger. */
+const MOST_SPRAYED = { mass: 1, volume: 1e-3 } as const;
+const spritz: Form<Spritz> = record<Spritz>(
+  {
+    amount: required('amount', amount),
+    every: required('every', measure('time', { min: 5, max: 12 * 60, unit: 'min' })),
+  },
+  {
+    check: ({ amount: sprayed }, locate, reader) => {
+      if (sprayed && !(sprayed.si <= MOST_SPRAYED[sprayed.kind]))
+        reader.report(locate('amount'), 'file.outside', {
+          text: printCookQuantity(sprayed),
+          min: '0 g',
+          max: '1 kg',
+        });
+    },
+  },
 );
 
 const WRAPPED: readonly StageKind[] = ['foil', 'paper'];
@@ -53,6 +99,11 @@ function checkStage(stage: Partial<WrittenStage>, locate: (key: string) => Node,
   const refuse = (key: string): void => {
     reader.report(locate(key), 'file.stage-key', { key, stage: kind });
   };
+  const wraps: readonly Wrap[] = kind === 'foil' ? FOIL_WRAPS : kind === 'paper' ? PAPER_WRAPS : [];
+  if (stage.wrap && wraps.length === 0) refuse('wrap');
+  else if (stage.wrap && !wraps.includes(stage.wrap))
+    reader.report(locate('wrap'), 'file.unknown-word', { text: stage.wrap, words: wraps.join(', ') });
+  if (stage.spritz && (isResting || WRAPPED.includes(kind))) refuse('spritz');
   if (stage.liquid && !WRAPPED.includes(kind)) refuse('liquid');
   if (stage.at && !isResting) refuse('at');
   if (stage.pit && isResting) refuse('pit');
@@ -69,6 +120,8 @@ const writtenStage = record<WrittenStage>(
     at: optional('at', measure('temperature', { min: -30, max: 150, unit: '°C' })),
     pit: optional('pit', measure('temperature', { min: 50, max: 350, unit: '°C' })),
     liquid: optional('liquid', measure('volume', { min: 0, max: 2, unit: 'L' })),
+    wrap: optional('wrap', word([...FOIL_WRAPS, ...PAPER_WRAPS])),
+    spritz: optional('spritz', spritz),
     note: optional('note', note),
   },
   { check: checkStage },

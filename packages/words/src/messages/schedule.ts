@@ -71,6 +71,7 @@ export const scheduleMessages = messages({
   'sign.core': (p: { temperature: Quantity }, print) => `the middle reads ${print.quantity(p.temperature)}`,
   'sign.surface': (p: { temperature: Quantity }, print) =>
     `the surface reads ${print.quantity(p.temperature)}`,
+  'sign.loss': (p: { share: Quantity }, print) => `it has lost ${print.quantity(p.share)} of its raw weight`,
   'sign.clock': (p: { after: Quantity }, print) => `it has had ${print.quantity(p.after)}`,
   'sign.clock-then-glaze': (p: { after: Quantity }, print) =>
     `it has had ${print.quantity(p.after)} and the meat has drawn back from the bone`,

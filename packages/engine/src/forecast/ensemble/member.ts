@@ -96,6 +96,8 @@ function stagesOf(
     humidityRatio: pit.humidityRatio * exp(pit.humiditySdLn * cook.humidity),
     convectionWm2K: pit.kind.convectionWm2K * exp(SPREAD.convectionLn * cook.convection),
     pressurePa: pit.pressurePa,
+    opening: pit.kind.opening,
+    ...(pit.driftKPerH !== 0 && { driftKPerH: pit.driftKPerH }),
   };
   const oven = PIT_KINDS.oven;
   const ovenAir: AirPlan = {
@@ -114,9 +116,12 @@ function stagesOf(
     air: airOf(stage, pit, pitAir, ovenAir, shiftK, SPREAD.ovenK * cook.oven),
     trigger: triggerOf(stage, doseFor),
     pouredKgM2: stage.pouredKg / face,
+    ...(stage.spritz && { spritz: { kgM2: stage.spritz.kg / face, everyS: stage.spritz.everyS } }),
     ...(stage.isGlazed && { glaze: GLAZE }),
   }));
 }
+
+const MOST_LEAK = 0.6;
 
 /** Paper and foil are wrapped by hand: each wrap its own. */
 function drawnCover(cover: Cover, draws: PieceDraws, member: number): Cover {
@@ -124,7 +129,7 @@ function drawnCover(cover: Cover, draws: PieceDraws, member: number): Cover {
     return {
       ...cover,
       gapM2KW: cover.gapM2KW * exp(SPREAD.foilGapLn * draws.wrap(member)),
-      leakShare: clamp(cover.leakShare * exp(SPREAD.foilLeakLn * draws.wrapLeak(member)), 0, 0.3),
+      leakShare: clamp(cover.leakShare * exp(SPREAD.foilLeakLn * draws.wrapLeak(member)), 0, MOST_LEAK),
     };
   if (cover.kind === 'open' && cover.vapourResistanceSM > 0)
     return {
@@ -151,7 +156,8 @@ function airOf(
     const { timesS, temperaturesC } = stage.curve;
     return { ...air, curve: { timesS, temperaturesC: temperaturesC.map((c) => c + pit.biasK + pitShiftK) } };
   }
-  if (stage.place === 'oven') return { ...ovenAir, gasC: stage.gasC + ovenShiftK };
+  if (stage.place === 'oven')
+    return { ...ovenAir, opening: PIT_KINDS.oven.opening, gasC: stage.gasC + ovenShiftK };
   return { ...ovenAir, gasC: stage.gasC };
 }
 

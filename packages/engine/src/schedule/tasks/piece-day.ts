@@ -278,6 +278,8 @@ const stageSign = (ending: Stage, next: Stage): Said => {
       return { id: 'sign.core', params: { temperature: ending.until.temperature } };
     case 'surface':
       return { id: 'sign.surface', params: { temperature: ending.until.temperature } };
+    case 'loss':
+      return { id: 'sign.loss', params: { share: ending.until.share } };
     case 'bite':
       return { id: `sign.bite-${ending.until.bite}` };
     case 'clock':

@@ -16,7 +16,7 @@ import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
 import { setStages } from './edit.ts';
 
-type EndWord = 'clock' | 'core' | 'surface' | 'bark' | 'table' | `bite:${(typeof BITES)[number]}`;
+type EndWord = 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table' | `bite:${(typeof BITES)[number]}`;
 const wordOf = (end: StageEnd): EndWord => (end.by === 'bite' ? `bite:${end.bite}` : end.by);
 
 /** What a stage ends by when that is first chosen: common practice, no source. */
@@ -28,6 +28,8 @@ function endFor(word: EndWord): StageEnd {
       return { by: 'core', temperature: quantity('temperature', 71, '°C') };
     case 'surface':
       return { by: 'surface', temperature: quantity('temperature', 70, '°C') };
+    case 'loss':
+      return { by: 'loss', share: quantity('fraction', 12, '%') };
     case 'bark':
     case 'table':
       return { by: word };
@@ -78,6 +80,7 @@ export function StagesTable(props: {
               'clock',
               'core',
               'surface',
+              'loss',
               'bark',
               ...BITES.filter((bite) => bite !== 'raw').map((bite): EndWord => `bite:${bite}`),
               ...(isLast && isWaiting(stage.kind) ? (['table'] as const) : []),
@@ -111,7 +114,9 @@ export function StagesTable(props: {
                       <option key={end} value={end}>
                         {end.startsWith('bite:')
                           ? biteName(end.slice(5) as (typeof BITES)[number])
-                          : text(`web.until.${end as 'clock' | 'core' | 'surface' | 'bark' | 'table'}`)}
+                          : text(
+                              `web.until.${end as 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table'}`,
+                            )}
                       </option>
                     ))}
                   </select>
@@ -167,18 +172,26 @@ function EndFigure(props: { end: StageEnd; label: string; onChange: (end: StageE
       ? print.quantity(end.after)
       : end.by === 'core' || end.by === 'surface'
         ? print.quantity(end.temperature)
-        : undefined;
+        : end.by === 'loss'
+          ? print.quantity(end.share)
+          : undefined;
   const [draft, setDraft] = useState(written ?? '');
   useEffect(() => setDraft(written ?? ''), [written]);
   if (written === undefined) return null;
   const reading =
-    end.by === 'clock' ? readCookQuantity(draft, 'time') : readCookQuantity(draft, 'temperature');
+    end.by === 'clock'
+      ? readCookQuantity(draft, 'time')
+      : end.by === 'loss'
+        ? readCookQuantity(draft, 'fraction')
+        : readCookQuantity(draft, 'temperature');
   const keep = () => {
     if (draft === written || !reading.ok) return;
     if (end.by === 'clock' && reading.quantity.kind === 'time')
       props.onChange({ by: 'clock', after: reading.quantity });
     else if ((end.by === 'core' || end.by === 'surface') && reading.quantity.kind === 'temperature')
       props.onChange({ by: end.by, temperature: reading.quantity });
+    else if (end.by === 'loss' && reading.quantity.kind === 'fraction')
+      props.onChange({ by: 'loss', share: reading.quantity });
   };
   return (
     <>
@@ -195,7 +208,13 @@ function EndFigure(props: { end: StageEnd; label: string; onChange: (end: StageE
       />
       {reading.ok ? null : (
         <span className="field-error small">
-          {text(end.by === 'clock' ? 'web.stage.time-problem' : 'web.ask.heat.problem')}
+          {text(
+            end.by === 'clock'
+              ? 'web.stage.time-problem'
+              : end.by === 'loss'
+                ? 'web.stage.loss-problem'
+                : 'web.ask.heat.problem',
+          )}
         </span>
       )}
     </>
