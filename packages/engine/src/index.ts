@@ -42,6 +42,7 @@ export {
   type StageForecast,
   TIMED_WORDS,
 } from './forecast/types.ts';
+export { type PieceZones, type Zone, type ZoneForecast, zonesOf } from './forecast/zones.ts';
 export { type AllergenLine, allergenTable } from './guests/at-risk.ts';
 export { type BuyingList, type BuyLine, buyingList, type Market, type Section } from './guests/buying.ts';
 export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';

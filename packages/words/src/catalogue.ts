@@ -19,6 +19,7 @@ import { sheetMessages } from './messages/sheet.ts';
 import { storeMessages } from './messages/store.ts';
 import { shortTaskMessages, taskMessages } from './messages/tasks.ts';
 import { webMessages } from './messages/web.ts';
+import { zonesMessages } from './messages/zones.ts';
 
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
 export const SUBJECTS: readonly Messages[] = [
@@ -43,6 +44,7 @@ export const SUBJECTS: readonly Messages[] = [
   shortTaskMessages,
   taskMessages,
   webMessages,
+  zonesMessages,
 ];
 
 export const CATALOGUE: Messages = Object.assign({}, ...SUBJECTS) as Messages;
