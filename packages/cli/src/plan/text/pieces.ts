@@ -1,4 +1,4 @@
-import { type PlannedPiece, type PlannedStage, sensitivityOf } from '@pitwright/engine';
+import { type PlannedPiece, type PlannedStage, sensitivityOf, zonesOf } from '@pitwright/engine';
 import type { Piece, Range, Said } from '@pitwright/model';
 import { ownNotices, type PlanReport, pieceMass, pieceName, pieceOf, sharedNotices } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
@@ -91,18 +91,22 @@ function chanceSaid(planned: PlannedPiece, piece: Piece, members: number): Said[
   return said;
 }
 
-/** By piece, the one measurement that would narrow its range most; missing where none is worth taking. */
-const worthMeasuring = ({ cook, forecast }: PlanReport): ReadonlyMap<string, Said> =>
-  new Map(
-    sensitivityOf(cook, forecast).flatMap(({ pieceId, said }) =>
-      said && said.id !== 'narrow.none' ? [[pieceId, said] as const] : [],
-    ),
-  );
+/** By piece: flat and point of a whole brisket, and the one measurement worth taking. */
+function furtherSaid({ cook, forecast }: PlanReport): ReadonlyMap<string, readonly Said[]> {
+  const measuring = sensitivityOf(cook, forecast).map(({ pieceId, said }) => ({
+    pieceId,
+    said: said && said.id !== 'narrow.none' ? [said] : [],
+  }));
+  const found = new Map<string, Said[]>();
+  for (const { pieceId, said } of [...zonesOf(cook, forecast), ...measuring])
+    found.set(pieceId, [...(found.get(pieceId) ?? []), ...said]);
+  return found;
+}
 
 function pieceText(
   planned: PlannedPiece,
   report: PlanReport,
-  narrows: Said | undefined,
+  further: readonly Said[],
   print: Printer,
 ): string[] {
   const piece = pieceOf(report.cook, planned.pieceId);
@@ -128,7 +132,7 @@ function pieceText(
     ...paragraph(`${[tell(biteSaid(planned)), ...wait].join(', ')}.`, 3),
     ...paragraph([`${[alone, ...misses, ...latest].join('; ')}.`, ...ends].join(' '), 3),
     ...(eater ? paragraph(eater, 3) : []),
-    ...(narrows ? paragraph(tell(narrows), 3) : []),
+    ...further.flatMap((said) => paragraph(tell(said), 3)),
     ...(piece.note ? paragraph(piece.note, 3) : []),
     ...ownNotices(report.notices, piece.id).flatMap((said) => noticeText(said, print, 3)),
   ];
@@ -140,12 +144,12 @@ export function piecesText(report: PlanReport, print: Printer): string[] {
   const head = ['clock', 'in', 'stage', 'until', 'middle', 'surface'].map((name) =>
     tell(`plan.stage.head-${name}`),
   );
-  const measuring = worthMeasuring(report);
+  const further = furtherSaid(report);
   return [
     ...heading(tell('plan.section.pieces')),
     ...row(head, STAGES, 3),
     ...report.plan.pieces.flatMap((planned) =>
-      pieceText(planned, report, measuring.get(planned.pieceId), print),
+      pieceText(planned, report, further.get(planned.pieceId) ?? [], print),
     ),
     '',
     ...paragraph(tell('plan.stage.at-its-end')),
