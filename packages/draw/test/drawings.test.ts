@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   type Axis,
+  balanceLine,
   bandAxis,
   bandChart,
   type Drawing,
@@ -15,12 +16,13 @@ import {
   rangesChart,
   type Setting,
   SMALLEST,
+  simmerChart,
   stillIn,
   timeAxis,
   toSvg,
 } from '../src/index.ts';
 import { boxOf } from '../src/text.ts';
-import { cook, inside, pieces, plainVoice, TABLE_S } from './sample.ts';
+import { balance, cook, inside, pieces, plainVoice, simmer, simmerWords, TABLE_S } from './sample.ts';
 
 const WIDTHS = [390, 700, 1200];
 const flat = (marks: readonly Mark[]): Mark[] => marks.flatMap((one) => [one, ...flat(one.children ?? [])]);
@@ -45,6 +47,8 @@ const all = (setting: Setting): Record<string, Drawing> => {
       setting,
       plainVoice,
     ),
+    balance: balanceLine(balance, { sentence: 'Sour enough.', head: ['scale', 'now'] }, setting),
+    simmer: simmerChart(simmer, simmerWords, setting),
     strokes: hundredStrokes(0.06, '6 run short', setting, plainVoice),
     caution: noticeBlock(
       'caution',
@@ -103,6 +107,28 @@ describe.each(WIDTHS)('at %i px', (width) => {
   test('black ink names no piece colour', () => {
     for (const one of flat(black.bands!.marks))
       expect(String(one.attributes.className ?? '')).not.toMatch(/\bp[A-H]\b/);
+  });
+});
+
+describe('the bench', () => {
+  test('a scale that nobody knows parts the line, and is said', () => {
+    const [first, unknown, ...rest] = balance;
+    const { value: _, ...without } = unknown!;
+    const drawing = balanceLine(
+      [first!, without, ...rest],
+      { sentence: '', head: [] },
+      { width: 700, id: 't' },
+    );
+    expect(flat(drawing.marks).filter((one) => one.attributes.className === 'dotNow')).toHaveLength(2);
+    expect(drawing.table.rows[1]![1]).toBe('?');
+  });
+
+  test('the grip’s scales go there and back, and the foot of the stop is inside the drawing', () => {
+    const drawing = simmerChart(simmer, simmerWords, { width: 700, id: 't' });
+    for (const timeS of [0, 600, simmer.target.timeS])
+      expect(drawing.timeAt(drawing.x(timeS))).toBeCloseTo(timeS, 6);
+    expect(drawing.y(2)).toBeLessThan(drawing.y(1));
+    expect(drawing.x(simmer.target.timeS * simmer.slow)).toBeLessThan(700);
   });
 });
 

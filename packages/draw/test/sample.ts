@@ -1,5 +1,13 @@
 /** Invented data for the drawings' tests: no evidence of anything. Times are seconds since 1970 UTC. */
-import type { BandChartData, BandPiece, DepthTimeField, Voice } from '../src/index.ts';
+import type {
+  BalanceScale,
+  BandChartData,
+  BandPiece,
+  DepthTimeField,
+  SimmerChart,
+  SimmerWords,
+  Voice,
+} from '../src/index.ts';
 import { sure } from '../src/index.ts';
 
 const HOUR_S = 3600;
@@ -120,3 +128,67 @@ export const inside: DepthTimeField = (() => {
     measured: [{ atS: h(-10), depthShare: 0.96 }],
   };
 })();
+
+/** Three scales of an invented sauce, one of them running down. */
+export const balance: readonly BalanceScale[] = [
+  {
+    name: 'sweet',
+    shortName: 'sweet',
+    unit: '% sugar',
+    from: 0,
+    to: 60,
+    ticks: [0, 30, 60],
+    value: 31,
+    other: 39,
+  },
+  {
+    name: 'sour',
+    shortName: 'sour',
+    unit: 'pH',
+    from: 5,
+    to: 3,
+    ticks: [5, 4, 3],
+    value: 3.6,
+    doubt: [3.4, 3.8],
+  },
+  {
+    name: 'thick, hot',
+    shortName: 'hot',
+    unit: 'Pa',
+    from: 0,
+    to: 20,
+    ticks: [0, 10, 20],
+    value: 7,
+    wanted: [5, 9],
+  },
+].map((scale) => ({
+  ...scale,
+  print: (value: number) => String(Math.round(value * 10) / 10),
+})) as BalanceScale[];
+
+/** An invented simmer: 1,500 g losing 12 g a minute. */
+export const simmer: SimmerChart = {
+  moments: Array.from({ length: 20 }, (_, i) => ({
+    timeS: i * 150,
+    massG: 1500 - i * 30,
+    level: 1 + i * 0.12,
+    lowLevel: 0.8 + i * 0.1,
+    highLevel: 1.2 + i * 0.14,
+  })),
+  fast: 0.85,
+  slow: 1.15,
+  target: { timeS: 1500, massG: 1200, level: 2.2 },
+};
+
+export const simmerWords: SimmerWords = {
+  sentence: '25 minutes, 1,200 g left.',
+  looks: ['runs', 'pours', 'coats a spoon', 'holds a line', 'spreads', 'stands'],
+  massHead: 'g left',
+  lookHead: 'hot, it',
+  minutes: (timeS) => String(Math.round(timeS / 60)),
+  minutesUnit: 'min',
+  mass: (massG) => String(massG),
+  target: '25 min',
+  targetMass: '1,200 g left',
+  head: ['time', 'left', 'look'],
+};

@@ -24,6 +24,8 @@ export interface BalanceScale {
 const HEAD = 42;
 const HEIGHT = { wide: 270, narrow: 236 };
 const FOOT = 12;
+/** Room that a figure under its point needs. */
+const LABEL = 20;
 
 const dot = (x: number, y: number, r: number, className: string): Mark =>
   path(`M${px(x - r)} ${px(y)}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`, className);
@@ -99,7 +101,7 @@ export function balanceLine(
     if (!here || scale.value === undefined) return [];
     // Beside the point, on the side that the line to the next scale leaves free.
     const next = now[i + 1];
-    const isBelow = next ? next[1] < here[1] : true;
+    const isBelow = (next ? next[1] < here[1] : true) && here[1] < y1 - LABEL;
     return [
       text(here[0] + 8, here[1] + (isBelow ? 19 : -9), scale.print(scale.value), {
         size: narrow ? 13.5 : 16,

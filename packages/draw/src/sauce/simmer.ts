@@ -68,7 +68,8 @@ export function simmerChart(chart: SimmerChart, words: SimmerWords, setting: Set
   const x1 = setting.width - Math.max(...words.looks.map((look) => widthOf(look, narrow ? 13.5 : BODY))) - 12;
   const y0 = TOP;
   const y1 = height - FOOT;
-  const endS = moments.at(-1)!.timeS;
+  // As far as the fastest run is known: beyond it a band would have one side only.
+  const endS = moments.at(-1)!.timeS * chart.fast;
   const x = (timeS: number): number => x0 + (timeS / endS) * (x1 - x0);
   const y = (level: number): number => y1 - (Math.min(6, level) / 6) * (y1 - y0);
   const yMass = (massG: number): number => y1 - ((massG - g0) / (g1 - g0)) * (y1 - y0);

@@ -26,6 +26,14 @@ const PLACES: readonly {
     },
   },
   {
+    name: 'bench',
+    open: async (page, url) => {
+      await settleIn(page, url);
+      await page.goto(`${url}cook/two-racks-on-a-kettle/bench`);
+      await page.locator('.simmering svg').waitFor();
+    },
+  },
+  {
     name: 'specimen',
     open: async (page, url) => {
       await page.goto(`${url}specimen`);

@@ -23,6 +23,8 @@ function roundEnd(value: number): number {
   const size = 10 ** Math.floor(Math.log10(Math.max(wanted, 1e-3)));
   return [1, 2, 4, 5, 10].map((step) => step * size).find((end) => end >= wanted) ?? 10 * size;
 }
+/** A scale is never finer than this: a trace is shown as a trace. */
+const LEAST = { sweet: 5, salt: 0.5, heat: 25, solids: 10, hot: 2, cold: 5 } as const;
 const ticksTo = (end: number): number[] => [0, 1, 2, 3, 4].map((i) => (i * end) / 4);
 const decimalsOf = (end: number): number => (end >= 40 ? 0 : end >= 4 ? 1 : 2);
 
@@ -39,7 +41,7 @@ function scalesOf(
     unit: 'sweet' | 'salt' | 'heat' | 'solids' | 'hot' = id === 'cold' ? 'hot' : id,
   ): BalanceScale => {
     const value = of(now);
-    const end = roundEnd(Math.max(value, other ? of(other) : 0));
+    const end = roundEnd(Math.max(value, other ? of(other) : 0, LEAST[id]));
     return {
       name: text(`bench.scale.${id}`),
       shortName: id === 'hot' || id === 'cold' ? text(`bench.scale.${id}-short`) : text(`bench.scale.${id}`),

@@ -28,11 +28,9 @@ export function readAmount(text: string): AmountReading {
   if (mass.ok) return { ok: true, amount: mass.quantity };
   const volume = readCookQuantity(text, 'volume');
   if (volume.ok) return { ok: true, amount: volume.quantity };
-  const isUnit = volume.problem.id.startsWith('quantity.unit-');
-  return {
-    ok: false,
-    problem: isUnit ? { id: 'quantity.amount-unit', params: { text: text.trim() } } : volume.problem,
-  };
+  const isUnit = (problem: Said) => problem.id.startsWith('quantity.unit-');
+  const problem = [mass.problem, volume.problem].find((one) => !isUnit(one));
+  return { ok: false, problem: problem ?? { id: 'quantity.amount-unit', params: { text: text.trim() } } };
 }
 
 /** Grams as a scale shows them. */

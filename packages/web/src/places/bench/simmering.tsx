@@ -73,7 +73,7 @@ export function Simmering(props: {
     heldS === undefined && outcome.simmerS
       ? outcome.simmerS
       : { p50: shown.timeS, p10: shown.timeS * fast, p90: shown.timeS * slow };
-  const endS = moments.at(-1)!.timeS;
+  const endS = moments.at(-1)!.timeS * fast;
   const leastS = moments.find((moment) => moment.waterOffG > 1)?.timeS ?? 0;
   const within = (timeS: number) => Math.max(leastS, Math.min(endS, timeS));
 
