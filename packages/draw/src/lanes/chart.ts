@@ -17,6 +17,7 @@ export interface LanesDrawing extends Drawing {
 
 const RAIL = { days: 13, foot: 44, height: 31 };
 const LEFT = 104;
+const RIGHT = { wide: 66, narrow: 6 };
 const TAIL_S = 4500;
 const FOLD = { wide: 1 / 3, narrow: 1 / 5 };
 
@@ -28,18 +29,26 @@ interface Lane {
   readonly marks: readonly Mark[];
 }
 
-function lanesOf(data: LanesData, axis: Axis, narrow: boolean) {
+function lanesOf(data: LanesData, axis: Axis, width: number, narrow: boolean) {
   const lanes: Lane[] = [];
   const boxes: JobBox[] = [];
   let y = RAIL.foot;
   for (const hand of data.hands) {
-    const drawn = handLane(hand, { axis, y, isNarrow: narrow, tableS: data.tableS }, data.asleepWords);
+    const drawn = handLane(
+      hand,
+      { axis, y, isNarrow: narrow, tableS: data.tableS, edge: width },
+      data.asleepWords,
+    );
     lanes.push({ ...hand, y, height: drawn.height, marks: drawn.marks });
     boxes.push(...drawn.boxes);
     y += drawn.height;
   }
   for (const room of data.rooms) {
-    const drawn = roomLane(room, { axis, y, isNarrow: narrow, tableS: data.tableS }, data.fullWords);
+    const drawn = roomLane(
+      room,
+      { axis, y, isNarrow: narrow, tableS: data.tableS, edge: width },
+      data.fullWords,
+    );
     const height = narrow ? drawn.height : Math.max(drawn.height, 52);
     lanes.push({ ...room, y, height, marks: drawn.marks });
     y += height;
@@ -67,13 +76,13 @@ export function lanesChart(data: LanesData, setting: Setting, voice: Voice): Lan
   const narrow = isNarrow(width);
   const axis = foldedAxis(
     narrow ? 0 : LEFT,
-    width - (narrow ? 6 : 10),
+    width - (narrow ? RIGHT.narrow : RIGHT.wide),
     data.fromS,
     data.untilS + TAIL_S,
     data.quiet,
     narrow ? FOLD.narrow : FOLD.wide,
   );
-  const { lanes, boxes, foot } = lanesOf(data, axis, narrow);
+  const { lanes, boxes, foot } = lanesOf(data, axis, width, narrow);
   const height = foot - RAIL.foot;
   const tableWords = narrow
     ? voice.clock(data.tableS)

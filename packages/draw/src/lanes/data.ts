@@ -68,6 +68,8 @@ export interface JobBox {
 }
 
 export interface LanePlace {
+  /** Right edge of the drawing: words may stand past the end of the axis. */
+  readonly edge: number;
   readonly axis: Axis;
   /** The serving hour: words of what comes before it do not reach over it. */
   readonly tableS: number;

@@ -26,13 +26,13 @@ interface Taken {
 
 /** What a box and its words take of a row on each side where they may stand; words never reach over the table. */
 function waysOf(job: LaneJob, x: number, width: number, place: LanePlace): (Taken & { side: Side })[] {
-  const { axis, isNarrow, tableS } = place;
+  const { axis, edge, isNarrow, tableS } = place;
   const bare = { side: 'none' as const, from: x, to: x + width };
   if (isNarrow) return [bare];
   const wide = widthOf(job.words) + OFF;
   const isBefore = job.toS <= tableS;
   const least = isBefore ? axis.x0 : axis.x(tableS) + GAP;
-  const most = isBefore ? axis.x(tableS) - GAP : axis.x1;
+  const most = isBefore ? axis.x(tableS) - GAP : edge;
   const right = { side: 'right' as const, from: x, to: x + width + wide };
   const left = { side: 'left' as const, from: x - wide, to: x + width };
   const fitting = [right, left].filter(({ from, to, side }) =>

@@ -1,4 +1,4 @@
-import { count } from '../figures/number.ts';
+import { capital, count } from '../figures/number.ts';
 import { messages } from './message.ts';
 
 /** The place where the work of the days lies. `**…**` is set heavy. */
@@ -40,13 +40,15 @@ export const runSheetMessages = messages({
     'What comes before it and after it holds it where it is. Move it, and others move with it.',
   'web.run.alone': () => 'It happens by itself.',
   'web.run.pinned': (p: { hour: string }) => `You set it to **${p.hour}**; the plan does not move it.`,
+  'web.run.pin-given-up': (p: { hour: string; at: string }) =>
+    `You set it to **${p.hour}**. That does not fit: it stands at **${p.at}**. What clashes stands below.`,
   'web.run.earlier': (p: { job: string }) => `${p.job}: 5 minutes earlier`,
   'web.run.later': (p: { job: string }) => `${p.job}: 5 minutes later`,
   'web.run.pin': () => 'Keep it here',
   'web.run.let-go': () => 'Let the plan place it',
   'web.run.choose': () => 'Choose a job to see when it may move and what gives.',
   'web.run.moved': (p: { jobs: number }) =>
-    p.jobs === 1 ? 'One job moved with it' : `${count(p.jobs)} jobs moved with it`,
+    p.jobs === 1 ? 'One job moved with it' : capital(`${count(p.jobs)} jobs moved with it`),
   'web.run.moved-line': (p: { job: string; from: string; to: string }) =>
     `${p.job}: ${p.from} to **${p.to}**`,
   'web.run.moved-new': (p: { job: string; to: string }) => `${p.job}: new, at **${p.to}**`,

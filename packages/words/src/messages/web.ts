@@ -23,7 +23,7 @@ const JOBS: Readonly<Record<string, string>> = {
   'test-bite': 'Test',
   'take-off': 'Off:',
   'to-oven': 'To oven',
-  'chill-leftovers': 'Chill leftovers',
+  'chill-leftovers': 'Chill rest',
   'ash-out': 'Ash out',
   look: 'Look at',
   spritz: 'Spritz',

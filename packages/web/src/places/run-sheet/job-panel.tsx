@@ -37,7 +37,9 @@ export function JobPanel(props: {
         {!isByHand(job)
           ? text('web.run.alone')
           : pinnedAt
-            ? rich('web.run.pinned', { hour: print.clock(pinnedAt) })
+            ? msOf(pinnedAt) === msOf(placed.startAt) || moving.held?.id === task.id
+              ? rich('web.run.pinned', { hour: print.clock(pinnedAt) })
+              : rich('web.run.pin-given-up', { hour: print.clock(pinnedAt), at: print.clock(placed.startAt) })
             : mayMove
               ? rich('web.run.may-move', { from: print.clock(room.from), to: print.clock(room.to) })
               : text('web.run.held')}

@@ -1,4 +1,4 @@
-import type { CookPlan } from '@pitwright/engine';
+import type { Alternative, CookPlan } from '@pitwright/engine';
 import type { Cook, Said } from '@pitwright/model';
 import { capital, listed } from '@pitwright/words';
 import { saidWords } from '../../said.ts';
@@ -40,10 +40,21 @@ export function Clashes(props: { plan: CookPlan }) {
   );
 }
 
+/** A way that helps the night and the chance is offered for both, and stands here once. */
+function eachOnce(ways: readonly Alternative[]): readonly Alternative[] {
+  const byWords = new Map<string, Alternative>();
+  for (const way of ways) {
+    const key = JSON.stringify(way.said);
+    const known = byWords.get(key);
+    if (!known || way.isAdvised) byWords.set(key, way);
+  }
+  return [...byWords.values()];
+}
+
 /** Other ways to cook it, each with what it buys and what it costs. */
 export function Ways(props: { plan: CookPlan }) {
   const { text, print } = useWords();
-  const ways = [...props.plan.wouldReach, ...props.plan.alternatives];
+  const ways = eachOnce([...props.plan.wouldReach, ...props.plan.alternatives]);
   const all = (said: readonly Said[]) => listed(said.map((one) => saidWords(one, print)));
   return (
     <div>
