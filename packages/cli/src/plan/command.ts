@@ -1,13 +1,12 @@
 import { readFile, writeFile } from 'node:fs/promises';
-import { highsSolver } from '@pitwright/engine';
 import { type Cook, readCookFile, type Said } from '@pitwright/model';
 import { gatherReport, type PlanReport, sheetHtml } from '@pitwright/paper';
 import { METRIC, printer, say } from '@pitwright/words';
-import loadHighs from 'highs';
 import { forecastWithProgress } from './forecast.ts';
 import { planJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
 import { readerOf } from './reader.ts';
+import { loadSolver } from './solver.ts';
 import { planText } from './text/print.ts';
 import { whyText } from './text/why.ts';
 
@@ -75,6 +74,5 @@ export async function runPlan(words: readonly string[], streams: Streams): Promi
     return 2;
   }
   const forecast = await forecastWithProgress(reading.cook, options, (line) => streams.err(`${line}\n`));
-  const solveLp = highsSolver(await loadHighs());
-  return present(gatherReport(reading.cook, forecast, solveLp), options, streams);
+  return present(gatherReport(reading.cook, forecast, await loadSolver()), options, streams);
 }

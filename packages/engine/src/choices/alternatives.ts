@@ -21,8 +21,9 @@ const NIGHT_MATTERS_S = 1800;
 
 /**
  * The plan with other ways beside it: what a night could be spared, and what would reach the chance asked.
- * Each way is foreseen with the preview's members and priced by its own best starts; the plan as it stands is priced
- * with the same members, so that like stands beside like.
+ * Each way is foreseen with the preview's members and priced by its own best starts, and so is the cook as it stands,
+ * over the same members and draws. What is shown is the plan's own figure and the difference between the two, which
+ * the few members know far better than either level; the plan's own row is the plan.
  */
 export function withAlternatives(
   plan: CookPlan,
@@ -33,12 +34,21 @@ export function withAlternatives(
   const base = firstMembers(forecast, preview.members);
   const asItStands = priceCook(cook, base);
   const isShort = plan.chanceAllOnTime < plan.chanceAsked;
+  const ownPrice: Price = {
+    ...asItStands,
+    chanceAllOnTime: plan.chanceAllOnTime,
+    nightWorkS: plan.nightWorkS,
+    firstOnAt: plan.firstOnAt,
+  };
   const priced = variantsOf(cook)
     .filter((variant) => (variant.about === 'night' ? plan.nightWorkS > NIGHT_MATTERS_S : isShort))
-    .map((variant) => ({ variant, price: priceCook(variant.cook, foreseen(variant, base, preview)) }));
+    .map((variant) => ({
+      variant,
+      price: besideOwn(priceCook(variant.cook, foreseen(variant, base, preview)), asItStands, ownPrice),
+    }));
   const ofNight = priced.filter(({ variant }) => variant.about === 'night');
   const ofChance = priced
-    .filter(({ price }) => price.chanceAllOnTime >= asItStands.chanceAllOnTime + HELP)
+    .filter(({ price }) => price.chanceAllOnTime >= plan.chanceAllOnTime + HELP)
     .sort((a, b) => b.price.chanceAllOnTime - a.price.chanceAllOnTime)
     .slice(0, MOST_WAYS);
   const tend: Alternative[] = ofNight.length
@@ -48,19 +58,34 @@ export function withAlternatives(
           said: { id: 'alternative.tend' },
           buys: [{ id: 'price.as-asked' }],
           costs:
-            asItStands.nightWorkS > 0
-              ? [{ id: 'price.sleep-lost', params: { seconds: asItStands.nightWorkS } }]
-              : [],
-          ...figures(asItStands),
+            plan.nightWorkS > 0 ? [{ id: 'price.sleep-lost', params: { seconds: plan.nightWorkS } }] : [],
+          ...figures(ownPrice),
           isAdvised: false,
         },
       ]
     : [];
-  const alternatives = [...tend, ...ofNight.map((one) => alternativeOf(one.variant, one.price, asItStands))];
+  const alternatives = advised(
+    [...tend, ...ofNight.map((one) => alternativeOf(one.variant, one.price, ownPrice))],
+    plan.chanceAsked,
+  );
   return {
     ...plan,
-    alternatives: advised(alternatives, plan.chanceAsked),
-    wouldReach: ofChance.map((one) => alternativeOf(one.variant, one.price, asItStands)),
+    alternatives,
+    // A way that stands in both lists is the same way in both.
+    wouldReach: ofChance.map(
+      ({ variant, price }) =>
+        alternatives.find(({ id }) => id === variant.id) ?? alternativeOf(variant, price, ownPrice),
+    ),
+  };
+}
+
+/** A way's price as its difference from the same cook over the same members, laid on the plan's own figures. */
+function besideOwn(price: Price, asItStands: Price, own: Price): Price {
+  const chance = own.chanceAllOnTime + price.chanceAllOnTime - asItStands.chanceAllOnTime;
+  return {
+    ...price,
+    chanceAllOnTime: Math.min(1, Math.max(0, chance)),
+    nightWorkS: Math.max(0, own.nightWorkS + price.nightWorkS - asItStands.nightWorkS),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Cook, Said } from '@pitwright/model';
+import type { Cook, Piece, Said } from '@pitwright/model';
 import type { CookForecast } from '../forecast/types.ts';
 import {
   type EpochS,
@@ -10,7 +10,7 @@ import {
   SLOT_S,
   type Span,
 } from './clock.ts';
-import { watchAsleepS } from './night.ts';
+import { isSleepless, watchAsleepS } from './night.ts';
 import { allReadyS, and, type Contender, countOf, missOf, onTimeFlags, rangeOf } from './on-time.ts';
 import type { Placed } from './place.ts';
 import { capacityOf, type Problem, slotInstant } from './problem.ts';
@@ -68,8 +68,10 @@ export function composePlan(parts: PlanParts): CookPlan {
   const walks = walksOf(problem, placement);
   const watch = fireWatch(parts, startS);
   const placedTasks = placedOf(parts, walks, firstOnS);
+  const watchFromS = watch && isSleepless(cook) ? epochS(watch.fromAt) : Infinity;
   const jobNightS = placedTasks
-    .filter((task) => task.inNight)
+    // Who watches a fire that lets nobody sleep is awake for its jobs anyway.
+    .filter((task) => task.inNight && epochS(task.startAt) < watchFromS)
     .reduce((sum, task) => sum + asleepS(parts, task), 0);
   const hasLight = placement.start.has(lightId);
   return {
@@ -291,6 +293,13 @@ function latestOnS(
   return latest;
 }
 
+/** From the pit to wait `k`: the rests that come between [s]. */
+const restBeforeS = (piece: Piece, k: number, restLeastS: number): number =>
+  piece.stages
+    .slice(0, k)
+    .filter((stage) => stage.kind === 'rest')
+    .reduce((sum, { until }) => sum + (until.by === 'clock' ? until.after.si : restLeastS), 0);
+
 const FINITE = { p10: 0, p50: 0, p90: 0, neverShare: 0 };
 
 function plannedStages(
@@ -315,7 +324,8 @@ function plannedStages(
     const startsWith =
       k === 0 ? taskId(piece.id, 'meat-on') : isWait ? taskId(piece.id, 'take-off') : change?.id;
     const slot = startsWith === undefined ? undefined : start.get(startsWith);
-    const startS = slot === undefined ? onS + (foreseen?.startS.p50 ?? 0) : origin + slot * SLOT_S;
+    const restedS = isWait && slot !== undefined ? restBeforeS(piece, k, contender.rule.restLeastS) : 0;
+    const startS = slot === undefined ? onS + (foreseen?.startS.p50 ?? 0) : origin + slot * SLOT_S + restedS;
     const next = piece.stages[k + 1];
     const endTask = next
       ? next.kind === 'rest' || next.kind === 'hold'
@@ -323,10 +333,16 @@ function plannedStages(
         : tasks.find((task) => task.id.startsWith(`${piece.id}/${names[k + 1]}/`))?.id
       : taskId(piece.id, isWait ? 'slice' : 'take-off');
     const endSlot = endTask === undefined ? undefined : start.get(endTask);
+    const endS =
+      isWait && next && slot !== undefined
+        ? origin + slot * SLOT_S + restBeforeS(piece, k + 1, contender.rule.restLeastS)
+        : endSlot === undefined
+          ? undefined
+          : origin + endSlot * SLOT_S;
     return {
       kind: stage.kind,
       startAt: instantOf(roundToFive(startS)),
-      ...(endSlot !== undefined && { endAt: instantOf(origin + endSlot * SLOT_S) }),
+      ...(endS !== undefined && { endAt: instantOf(endS) }),
       elapsedStartS: roundToFive(startS) - firstOnS,
       start: instants(onS, foreseen?.startS ?? FINITE),
       end: instants(onS, foreseen?.endS ?? FINITE),

@@ -1,6 +1,6 @@
 import type { Activity } from './activities.ts';
 import { Program, type Row } from './lp-text.ts';
-import type { Job, Problem, Slots } from './problem.ts';
+import type { Job, Placement, Problem, Slots } from './problem.ts';
 import { longestGaps, type Network, networkOf, propagate, type Windows, widestWindows } from './windows.ts';
 
 /**
@@ -23,15 +23,19 @@ export interface Model {
   readonly separate: (clash: readonly Activity[]) => void;
 }
 
+/** Jobs that stand further apart than this in a placement that fits keep their order [min]. */
+const FAR = 45;
+
 /**
  * @param walks  whether jobs at the pit may still choose whom they follow
+ * @param near   a placement that fits: the order of what is far apart in it, and its sides of sleep and absence, stay
  * @returns undefined when the windows alone already show that nothing fits
  */
-export function modelOf(problem: Problem, walks: 'free' | 'as joined'): Model | undefined {
+export function modelOf(problem: Problem, walks: 'free' | 'as joined', near?: Placement): Model | undefined {
   const network = networkOf(problem);
   const windows = widestWindows(problem);
   if (propagate(network.edges, windows) >= 0) return undefined;
-  return new Builder(problem, network, windows).build(walks);
+  return new Builder(problem, network, windows, near).build(walks);
 }
 
 class Builder {
@@ -43,10 +47,12 @@ class Builder {
   readonly #walks: [number, string][] = [];
   readonly #wishes: [number, string][] = [];
   readonly #longest: Float64Array;
+  readonly #near: readonly number[] | undefined;
   #count = 0;
 
-  constructor(problem: Problem, network: Network, windows: Windows) {
+  constructor(problem: Problem, network: Network, windows: Windows, near: Placement | undefined) {
     this.#problem = problem;
+    this.#near = near && problem.jobs.map((job) => near.start.get(job.id)!);
     this.#network = network;
     this.#windows = windows;
     this.#longest = longestGaps(problem.jobs.length, network.edges);
@@ -137,6 +143,11 @@ class Builder {
   /** Two jobs never overlap in the same hands. */
   #keepApart(i: number, j: number): void {
     if (this.#mustPrecede(i, j) || this.#mustPrecede(j, i)) return;
+    if (this.#near) {
+      const [at, other] = [this.#near[i]!, this.#near[j]!];
+      if (other - at - this.#length(i) > FAR) return this.#follows(i, j, [], 0);
+      if (at - other - this.#length(j) > FAR) return this.#follows(j, i, [], 0);
+    }
     const y = this.#program.binary(`y${i}_${j}`);
     const { workers } = this.#problem;
     if (workers.length < 2) {
@@ -228,6 +239,8 @@ class Builder {
     if (this.#last(k) + length <= span.from || this.#first(k) >= span.to) return;
     const n = this.#count++;
     const isAfter = this.#program.binary(`b${n}`);
+    if (this.#near && (this.#near[k]! + length <= span.from || this.#near[k]! >= span.to))
+      this.#program.row([[1, isAfter]], '=', this.#near[k]! >= span.to ? 1 : 0);
     const loosen: [number, string][] = [];
     let constant = 0;
     if (price !== undefined) {

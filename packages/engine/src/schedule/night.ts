@@ -8,6 +8,12 @@ const SLEEPLESS_REACH_S = 90 * MINUTE_S;
 /** One waking for a fire that lasts longer. @source common practice, no source */
 const WAKING_S = 15 * MINUTE_S;
 
+/** Whether the fire keeps somebody up for as long as it burns. */
+export const isSleepless = (cook: Cook): boolean => {
+  const { reachS } = fireRuleOf(cook.pit);
+  return reachS !== undefined && reachS < SLEEPLESS_REACH_S;
+};
+
 /** Whether the piece leaves the fire for the kitchen oven before it is done. */
 export const finishesInOven = (piece: Piece): boolean =>
   heatStages(piece).some((stage) => stage.in === 'oven');
@@ -40,6 +46,7 @@ export function nightPriceOf(
     fromS: Math.min(...starts.map((start) => start.onS)) - LIGHT_BEFORE_S,
     toS: Math.max(...starts.map((start) => start.onS + start.offHeatS)),
   };
+  // Beside a fire that costs the sleep anyway a start in the dark still weighs: it is the worse hour for it.
   const jobs = starts.filter((start) =>
     asleep.some((span) => start.onS >= span.fromS && start.onS < span.toS),
   );

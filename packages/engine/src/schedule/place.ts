@@ -108,7 +108,7 @@ export function placeAll(
       const placement = placeGreedily(each) ?? searched(each);
       if (!placement) continue;
       // The solver is only asked to better what is known to fit: proving that nothing fits is not its strength.
-      const solved = solveLp && placeBySolver(each, solveLp, 'as joined');
+      const solved = solveLp && placeBySolver(each, solveLp, 'as joined', placement);
       if (solved) return { ...solved, placement: settle(each, solved.placement) };
       return { placement: settle(each, placement), by: 'greedy' };
     }

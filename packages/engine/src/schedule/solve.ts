@@ -7,7 +7,7 @@ import type { LpSolution, SolveLp } from './types.ts';
 import { networkOf } from './windows.ts';
 
 /** Where the solver stops: the same in every machine, for it counts nodes and not time. */
-export const LIMITS = { gap: 0.02, nodes: 400 };
+export const LIMITS = { gap: 0.02, nodes: 2000 };
 /** Times that a placement may overload equipment before the greedy one is taken. */
 const MOST_CUTS = 12;
 
@@ -17,14 +17,16 @@ type Solved = Extract<LpSolution, { readonly values: unknown }>;
  * Places all jobs with least night work, then fewest walks, then nearest to the wishes: programs in that order, each
  * keeping what the one before it reached. Equipment enters where a placement would overload it, one clash at a time.
  * @param walks  `as joined`: the walks are what `joinWalks` made of the problem; `free`: the program chooses them
+ * @param near  a placement that fits, whose order is kept where jobs stand far apart; the gap is that of this room
  * @returns undefined when nothing fits or the solver gave up
  */
 export function placeBySolver(
   problem: Problem,
   solveLp: SolveLp,
   walks: 'free' | 'as joined',
+  near?: Placement,
 ): Pick<Placed, 'placement' | 'by' | 'gap'> | undefined {
-  const model = modelOf(problem, walks);
+  const model = modelOf(problem, walks, near);
   if (!model) return undefined;
   for (let cut = 0; cut <= MOST_CUTS; cut++) {
     const solved = inOrder(model, solveLp);

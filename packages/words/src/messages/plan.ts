@@ -130,6 +130,7 @@ export const planMessages = messages({
   'plan.together.work': (p: { work: number; jobs: number }, print) =>
     `${p.jobs} jobs, ${print.durationS(p.work)} of work.`,
   'plan.alternative.advised': () => 'we would',
+  'plan.alternative.told-above': () => 'More ways stand under "What would help".',
   'plan.alternative.buys': (p: { what: string }) => `buys: ${p.what}`,
   'plan.alternative.costs': (p: { what: string }) => `costs: ${p.what}`,
   'plan.alternative.chance': (p: { share: number; members: number }, print) =>

@@ -78,6 +78,8 @@ export function togetherText({ plan }: PlanReport, print: Printer): string[] {
       tell({ id: 'plan.together.start', params: { letter: piece.letter, at: piece.onAt } }),
     ),
   );
+  // Each way is told once: what helps stands under its own heading.
+  const others = plan.alternatives.filter(({ id }) => !plan.wouldReach.some((way) => way.id === id));
   const jobs = plan.placed.filter((placed) => placed.handIds.length > 0).length;
   const staggered =
     plan.pieces.length > 1 ? [tell({ id: 'plan.together.staggered', params: { starts } })] : [];
@@ -93,10 +95,13 @@ export function togetherText({ plan }: PlanReport, print: Printer): string[] {
         }),
       ].join(' '),
     ),
-    ...(plan.alternatives.length > 0
+    ...(others.length > 0
       ? [
           ...heading(tell({ id: 'plan.section.night' })),
-          ...plan.alternatives.flatMap((one) => alternativeText(one, plan.members, print)),
+          ...others.flatMap((one) => alternativeText(one, plan.members, print)),
+          ...(others.length < plan.alternatives.length
+            ? paragraph(tell({ id: 'plan.alternative.told-above' }), 2)
+            : []),
         ]
       : []),
   ];

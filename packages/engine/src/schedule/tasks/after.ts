@@ -40,7 +40,9 @@ export function afterTasks(scene: TaskScene, offIds: readonly string[], firstSli
       at: 'kitchen',
       subject: 'kitchen',
       duration: fixedDuration('clean'),
-      after: [{ id: serve.id, minLagS: 45 * MINUTE_S, maxLagS: 4 * HOUR_S }],
+      // Boards wait for the leftovers: those have two hours, boards have the day.
+      after: [{ id: taskId('kitchen', 'chill-leftovers'), minLagS: 0, maxLagS: 2 * HOUR_S }],
+      wishS: scene.tableS.atS + 75 * MINUTE_S,
     }),
     // Ash keeps live coals for half a day: it waits for the next morning.
     draft({

@@ -96,20 +96,21 @@ export function buildTasks(
           minLagS: 0,
           maxLagS: 40 * MINUTE_S,
         });
-    } else if (formula.kind === 'rub') tasks.push(mixRub(formula, wishS));
+    } else if (formula.kind === 'rub') tasks.push(mixRub(formula, scene, wishS));
     else if (formula.kind === 'spritz') {
       const first = rounds.find((round) => round.kind === 'spritz');
-      const mix = mixSpritz(formula, first?.id, scene);
-      tasks.push(first ? { ...mix, wishS: scene.firstOnS - 2 * HOUR_S, earlyWeight: 0, lateWeight: 1 } : mix);
-      if (first) addLag(tasks, first.id, { id: mix.id, minLagS: 0, maxLagS: 18 * HOUR_S });
+      tasks.push(mixSpritz(formula, first?.id, scene, wishS));
+      if (first)
+        addLag(tasks, first.id, { id: taskId(formula.id, 'mix-spritz'), minLagS: 0, maxLagS: 20 * HOUR_S });
     } else tasks.push(...brineTasks(formula, pieces, wishS));
   }
   const preparation = preparationTasks(
-    contenders.map((c) => c.piece),
+    scene,
+    contenders.map(({ piece }, p) => ({ piece, onS: onS[p]! })),
     cook.formulas,
     wishS,
   );
-  tasks.push(...preparation.tasks, ...contenders.map((c) => outOfFridge(c.piece)));
+  tasks.push(...preparation.tasks, ...contenders.map(({ piece }, p) => outOfFridge(piece, onS[p]!)));
   occupancies.push(...preparation.occupancies);
   for (const { piece } of contenders) bindPreparation(tasks, piece.id, familyOf(piece.cut));
   tasks.push(

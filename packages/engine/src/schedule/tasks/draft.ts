@@ -31,6 +31,10 @@ export interface TaskScene {
   readonly firstOnS: EpochS;
 }
 
+/** Kitchen work of the day before is over by then, half an hour before the night. */
+export const kitchenShutsS = (scene: TaskScene): EpochS =>
+  Math.max(scene.horizon.fromS, scene.eveningS - 30 * MINUTE_S);
+
 export interface TaskWish {
   readonly kind: TaskKind;
   readonly at: Workplace;

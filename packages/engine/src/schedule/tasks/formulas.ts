@@ -1,7 +1,7 @@
 import type { Formula, Piece, Range } from '@pitwright/model';
 import { HOUR_S, MINUTE_S } from '../clock.ts';
 import type { Occupancy } from '../types.ts';
-import { type DraftPlan, type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
+import { type DraftPlan, type DraftTask, draft, kitchenShutsS, type TaskScene, taskId } from './draft.ts';
 import { fixedDuration, minutes } from './durations.ts';
 import { JAR_SHELVES } from './footprint.ts';
 
@@ -60,8 +60,8 @@ export function sauceTasks(
     ...base,
     kind: 'jar-sauce',
     duration: fixedDuration('jar-sauce'),
-    after: [{ id: cool.id, minLagS: 0, maxLagS: HOUR_S }],
-    latestS: Math.max(scene.horizon.fromS, scene.eveningS - 30 * MINUTE_S),
+    after: [{ id: cool.id, minLagS: 0, maxLagS: 20 * MINUTE_S }],
+    latestS: kitchenShutsS(scene),
     sign: { id: 'sign.sauce-cold' },
   });
   const warm = draft({
@@ -91,18 +91,24 @@ export function sauceTasks(
 }
 
 /** Rub mixed before it is needed. */
-export const mixRub = (formula: Formula, wishS: number): DraftTask =>
+export const mixRub = (formula: Formula, scene: TaskScene, wishS: number): DraftTask =>
   draft({
     kind: 'mix-rub',
     at: 'kitchen',
     subject: formula.id,
     formulaId: formula.id,
     duration: fixedDuration('mix-rub'),
+    latestS: kitchenShutsS(scene),
     wishS,
   });
 
-/** Spritz mixed before the first round. */
-export const mixSpritz = (formula: Formula, firstSpritzId: string | undefined, scene: TaskScene): DraftTask =>
+/** Spritz mixed before the first round: with the other mixing of the day before, unless the day itself begins late. */
+export const mixSpritz = (
+  formula: Formula,
+  firstSpritzId: string | undefined,
+  scene: TaskScene,
+  wishS: number,
+): DraftTask =>
   draft({
     kind: 'mix-spritz',
     at: 'kitchen',
@@ -111,6 +117,9 @@ export const mixSpritz = (formula: Formula, firstSpritzId: string | undefined, s
     duration: fixedDuration('mix-spritz'),
     ...(!firstSpritzId && { latestS: scene.firstOnS }),
     earliestS: scene.horizon.fromS,
+    wishS: Math.max(wishS, Math.min(scene.firstOnS - HOUR_S, scene.eveningS - 6 * HOUR_S)),
+    earlyWeight: 0.5,
+    lateWeight: 0.5,
   });
 
 /** Brine mixed, pieces in it for 4 to 12 h. @source common practice, no source */

@@ -33,8 +33,12 @@ const BOX_FROM_S = HOUR_S;
 const SECOND_COAT_S = 20 * MINUTE_S;
 /** Slicing may begin a while before the hour: it dries in minutes. */
 const SLICE_EARLY_S = 30 * MINUTE_S;
-/** Pulled meat keeps in its juice. */
+/** Pulled meat keeps in its juice, but dries: never sooner than this. */
 const PULL_EARLY_S = 60 * MINUTE_S;
+/** Pulled meat keeps a while in its juice: it is done by so long before the hour, and no sooner than it must. */
+const PULLED_BEFORE_S = 10 * MINUTE_S;
+/** What is ready first is worth a look, but not at once after the last handling. */
+const TEST_AFTER_CHANGE_S = 30 * MINUTE_S;
 
 /** All the work on one piece from the moment it goes on until it is sliced. */
 export function pieceDay(
@@ -120,14 +124,19 @@ export function pieceDay(
       bare.push({ piece, span: { fromS: onS + startsS, toS: onS + endsS } });
   });
   const ready = rangeOf(allReadyS(contender));
-  const test = testTask(contender, ready, job('test-bite'), on, onLasts, ovenFromId !== undefined);
+  const test = testTask(contender, ready, job('test-bite'), on, onLasts, ovenFromId !== undefined, previous);
   if (test) tasks.push(test);
   const off = draft({
     ...job('take-off'),
     at: ovenFromId ? 'kitchen' : 'pit',
     after: [
       aroundLag(on.id, readyS - onLasts, family === 'large' ? 20 * MINUTE_S : 10 * MINUTE_S),
-      ...tasks.filter((task) => task !== on).map((task) => ({ id: task.id, minLagS: 0 })),
+      ...tasks
+        .filter((task) => task !== on)
+        .map((task) => ({
+          id: task.id,
+          minLagS: task.id === previous.id ? lastsAfterS(stages.at(-1), slotDurationS(task)) : 0,
+        })),
     ],
     wishS: onS + readyS,
     sign: biteSign(piece),
@@ -146,8 +155,8 @@ export function pieceDay(
     ],
     earliestS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S : SLICE_EARLY_S),
     ...(!isLate && { latestS: scene.tableS.untilS - sliceS }),
-    wishS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S / 2 : 0),
-    earlyWeight: 1,
+    wishS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULLED_BEFORE_S : 0),
+    earlyWeight: piece.bite === 'pulls-apart' ? 2 : 1,
     lateWeight: piece.forCamera ? 1 : 3,
   });
   tasks.push(off, slice);
@@ -241,13 +250,20 @@ function changeLag(
   };
 }
 
+/** What is left of a last stage by the clock when the job that begins it is done. */
+const lastsAfterS = (last: Stage | undefined, jobS: number): number =>
+  last?.until.by === 'clock' ? Math.max(0, last.until.after.si - jobS) : 0;
+
 const aroundLag = (id: string, lagS: number, givesS: number): TaskLag => ({
   id,
   minLagS: Math.max(0, lagS - givesS),
   maxLagS: Math.max(0, lagS + givesS),
 });
 
-/** One test when the first members are ready, where that is worth a walk. */
+/**
+ * One test when the first tenth of the members is ready, where that is worth a walk and stands clear of the job before
+ * it; the second is the taking off itself, at the median.
+ */
 function testTask(
   contender: Contender,
   ready: Range,
@@ -255,15 +271,23 @@ function testTask(
   on: DraftTask,
   onLasts: number,
   isInOven: boolean,
+  change: { readonly id: string; readonly startS: number },
 ): DraftTask | undefined {
   const last = heatStages(contender.piece).at(-1);
   if (!(ready.p50 - ready.p10 >= 15 * MINUTE_S) || !(ready.p50 < Infinity)) return undefined;
   if (last && last.until.by !== 'bite' && last.until.by !== 'table') return undefined;
   const atS = Math.max(0, roundToFive(ready.p10) - onLasts);
+  if (!(roundToFive(ready.p50) - change.startS >= 2 * TEST_AFTER_CHANGE_S)) return undefined;
   return draft({
     ...job,
     at: isInOven ? 'kitchen' : 'pit',
-    after: [{ id: on.id, minLagS: Math.max(0, atS - 15 * MINUTE_S), maxLagS: atS + 10 * MINUTE_S }],
+    after: [
+      {
+        id: on.id,
+        minLagS: Math.max(0, atS - FIVE_MINUTES_S, change.startS + TEST_AFTER_CHANGE_S),
+        maxLagS: Math.max(atS + 20 * MINUTE_S, change.startS + TEST_AFTER_CHANGE_S + 20 * MINUTE_S),
+      },
+    ],
     sign: biteSign(contender.piece),
   });
 }
