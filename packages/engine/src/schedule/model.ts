@@ -143,11 +143,15 @@ class Builder {
   /** Two jobs never overlap in the same hands. */
   #keepApart(i: number, j: number): void {
     if (this.#mustPrecede(i, j) || this.#mustPrecede(j, i)) return;
-    if (this.#near) {
-      const [at, other] = [this.#near[i]!, this.#near[j]!];
-      if (other - at - this.#length(i) > FAR) return this.#follows(i, j, [], 0);
-      if (at - other - this.#length(j) > FAR) return this.#follows(j, i, [], 0);
-    }
+    if (this.#isFarBefore(i, j)) this.#follows(i, j, [], 0);
+    else if (this.#isFarBefore(j, i)) this.#follows(j, i, [], 0);
+    else this.#inEitherOrder(i, j);
+  }
+
+  #isFarBefore = (i: number, j: number): boolean =>
+    this.#near !== undefined && this.#near[j]! - this.#near[i]! - this.#length(i) > FAR;
+
+  #inEitherOrder(i: number, j: number): void {
     const y = this.#program.binary(`y${i}_${j}`);
     const { workers } = this.#problem;
     if (workers.length < 2) {
