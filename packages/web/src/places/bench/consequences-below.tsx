@@ -1,5 +1,5 @@
 import { brushNotices, costOf, type SauceOutcome, SERVING_G } from '@pitwright/engine/sauce';
-import { type Cook, type Formula, printCookQuantity, readCookQuantity } from '@pitwright/model';
+import { type Cook, type Formula, printCookQuantity, readCookQuantity, type Said } from '@pitwright/model';
 import { type FormEvent, type ReactNode, useId, useState } from 'react';
 import { Field } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
@@ -45,7 +45,7 @@ export function Consequences(props: BelowProps) {
       {isSauce ? <EnoughPart {...props} /> : null}
       {isSauce ? <Keeps {...props} /> : null}
       <SaltPart seen={props.seen} />
-      <Contains outcome={outcome} />
+      <Contains seen={props.seen} outcome={outcome} />
       {isSauce ? <Serving {...props} /> : null}
       <Part title={text('bench.print')}>
         <div className="keys">
@@ -182,11 +182,17 @@ function Keeps({ seen, outcome }: BelowProps) {
     <Part title={text('bench.keeps')}>
       <p>{text('bench.keeps.use-by', { low: keeping.daysLow, high: keeping.daysHigh })}</p>
       <ul>
-        {[...outcome.notices, ...keeping.said, ...brushNotices()].map((said) => (
-          <StandingLine key={said.id} level={said.level ?? 'information'} source={said.source ?? MODEL_PAGE}>
-            {saidWords(said, print)}
-          </StandingLine>
-        ))}
+        {[...outcome.notices, ...keeping.said, ...brushNotices(), ...seen.notices.filter(isNotOfEating)].map(
+          (said) => (
+            <StandingLine
+              key={said.id}
+              level={said.level ?? 'information'}
+              source={said.source ?? MODEL_PAGE}
+            >
+              {saidWords(said, print)}
+            </StandingLine>
+          ),
+        )}
         {seen.cooled.map(({ vessel, around, answer }) => (
           <StandingLine
             key={`${vessel} ${around}`}
@@ -226,17 +232,24 @@ function SaltPart({ seen }: { seen: Seen }) {
   );
 }
 
-function Contains({ outcome }: { outcome: SauceOutcome }) {
+/** What is in it stands with what is in it; the rest with how it is kept. */
+const OF_EATING = /^safety\.(allergens|honey)/;
+const isNotOfEating = ({ id }: Said): boolean => !OF_EATING.test(id);
+
+function Contains({ seen, outcome }: { seen: Seen; outcome: SauceOutcome }) {
   const { text, print } = useWords();
   const { allergens, unknowns } = outcome;
-  const named = [...new Set([...(print.settings.names === 'uk' ? allergens.eu : allergens.us)])];
+  const said = seen.notices.filter((notice) => OF_EATING.test(notice.id));
   return (
     <Part title={text('bench.contains')}>
-      <p>
-        {named.length > 0
-          ? text('bench.contains.some', { allergens: named.join('|') })
-          : text('bench.contains.none')}
-      </p>
+      {said.some((notice) => notice.id === 'safety.allergens') ? null : <p>{text('bench.contains.none')}</p>}
+      <ul>
+        {said.map((notice) => (
+          <StandingLine key={notice.id} level={notice.level ?? 'information'} source={notice.source ?? ''}>
+            {saidWords(notice, print)}
+          </StandingLine>
+        ))}
+      </ul>
       {allergens.unknown.length > 0 ? (
         <p>{text('bench.contains.unknown', { names: allergens.unknown.map((one) => one.name).join('|') })}</p>
       ) : null}

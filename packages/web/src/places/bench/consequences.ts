@@ -1,4 +1,4 @@
-import { findCut } from '@pitwright/engine';
+import { findCut, standingNotices } from '@pitwright/engine';
 import {
   afterWeighing,
   CLASS_EDGES_PA,
@@ -22,7 +22,6 @@ import {
   rebalance,
   type SauceOutcome,
   SERVING_G,
-  sauceOutcome,
   slabSurfaceM2,
   swapLine,
   wantedFrom,
@@ -30,6 +29,7 @@ import {
 } from '@pitwright/engine/sauce';
 import { type Cook, type Formula, type Piece, quantity, type Said } from '@pitwright/model';
 import type { Along, CooledIn, Corrections, OnMeat, Seen, Swap, Swapped } from './messages.ts';
+import { outcomeOf } from './remembered.ts';
 import { saltSum } from './salt-sum.ts';
 
 /** 10 and 90 % of a normal stand so many standard deviations from its mean. */
@@ -79,7 +79,7 @@ function alongOf(
   const { simmerS, curve, raw, waterOffG } = outcome;
   if (!formula.simmer || !simmerS || !curve || !(waterOffG > 0)) return undefined;
   const farG = Math.max(waterOffG, Math.min(PAST * waterOffG, MOST_OFF * raw.waterG));
-  const far = sauceOutcome(
+  const far = outcomeOf(
     { ...formula, simmer: { ...formula.simmer, evaporated: quantity('mass', farG, 'g') } },
     options,
   );
@@ -180,12 +180,12 @@ function swappedBy(
       amount: quantity('mass', lines[swap.index]!.massG, 'g'),
     }),
   };
-  const untouched = sauceOutcome(next, options);
+  const untouched = outcomeOf(next, options);
   if (!untouched.ok || !formula.simmer) return { outcome: untouched, rebalanced };
   const offG = waterForMass(untouched.raw, outcome.finishedMassG);
   if (offG === undefined) return { outcome: untouched, rebalanced };
   const boiled: Formula = { ...next, simmer: { ...formula.simmer, evaporated: quantity('mass', offG, 'g') } };
-  const after = sauceOutcome(boiled, options);
+  const after = outcomeOf(boiled, options);
   const along = after.ok ? alongOf(boiled, after, options, options.thicknessFactor !== undefined) : undefined;
   return { outcome: after, rebalanced, ...(along && { along }) };
 }
@@ -199,13 +199,14 @@ export function consequences(
 ): Seen {
   const meat = onMeat(cook, formula);
   const { options, said, leftS } = corrected(formula, kitchenOf(cook), corrections);
-  const outcome = sauceOutcome(formula, options);
-  const base = { formulaId: formula.id, outcome, onMeat: meat, corrected: said };
+  const outcome = outcomeOf(formula, options);
+  const notices = standingNotices(cook).filter((notice) => notice.concerns?.formulaId === formula.id);
+  const base = { formulaId: formula.id, outcome, onMeat: meat, corrected: said, notices };
   if (!outcome.ok) return { ...base, effects: [], cooled: [] };
   const along = alongOf(formula, outcome, options, corrections.plate !== undefined);
   const swapped = swap ? swappedBy(formula, outcome, swap, options) : undefined;
   const isSauce = formula.kind === 'sauce';
-  const salt = saltSum(cook, onMeat);
+  const salt = saltSum(cook, kitchenOf(cook), onMeat);
   return {
     ...base,
     ...(salt && { salt }),
@@ -232,8 +233,8 @@ function corrected(
 ): { options: OutcomeOptions; said: readonly Said[]; leftS?: Seen['leftS'] } {
   const said: Said[] = [];
   let options = kitchen;
-  const foreseen = sauceOutcome(formula, kitchen);
-  if (plate && foreseen.ok) {
+  const foreseen = plate && outcomeOf(formula, kitchen);
+  if (plate && foreseen?.ok) {
     const read = factorFromPlate(foreseen.finished, { diameterM: plate.diameter.si, temperatureC: FRIDGE_C });
     if (read.ok) {
       options = { ...options, thicknessFactor: read.factor };

@@ -1,4 +1,5 @@
 import type { SimmerMoment } from '@pitwright/draw';
+import type { Notice } from '@pitwright/engine';
 import type {
   CoolingAnswer,
   Enough,
@@ -73,6 +74,8 @@ export interface Seen {
   readonly onMeat: OnMeat;
   /** Of all the formulas on the same pieces. */
   readonly salt?: SaltAtTable;
+  /** What stands beside every plan and concerns this formula. */
+  readonly notices: readonly Notice[];
   readonly corrected: readonly Said[];
   /** Until it is off the burner, from the weighing [s]. */
   readonly leftS?: { readonly p10: number; readonly p50: number; readonly p90: number };

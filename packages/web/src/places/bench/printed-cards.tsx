@@ -11,10 +11,10 @@ export function printCard(which: 'label' | 'card'): void {
 
 /** The jar label and the recipe card: on paper only, black alone. */
 export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: SauceOutcome }) {
-  const { text, rich, print } = useWords();
+  const { text, rich } = useWords();
   const { cook, formula, outcome } = props;
   const { allergens, keeping, looks } = outcome;
-  const named = print.settings.names === 'uk' ? allergens.eu : allergens.us;
+  const named = cook.rules === 'uk' ? allergens.eu : allergens.us;
   const byWeight = [...outcome.lines].sort((a, b) => b.massG - a.massG);
   const contains =
     named.length > 0

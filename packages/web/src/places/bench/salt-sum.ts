@@ -2,16 +2,17 @@ import { edibleYield, findCut } from '@pitwright/engine';
 import {
   EATEN_SHARE,
   glazeG,
+  type OutcomeOptions,
   rubForSurface,
   type SaltAtTable,
   type SaltSource,
   SERVING_G,
   saltAtTable,
   saltG,
-  sauceOutcome,
 } from '@pitwright/engine/sauce';
 import type { Cook, Formula, Piece } from '@pitwright/model';
 import type { OnMeat } from './messages.ts';
+import { outcomeOf } from './remembered.ts';
 
 const COATS = 2;
 /** Of the raw mass, where no yield is told for a cut (judgement, the middle of the yields that are). */
@@ -23,8 +24,11 @@ const servedKg = (piece: Piece): number => {
 };
 
 /** Salt per gram as it goes on; a formula that does not work out adds nothing and is said where it stands. */
-function saltShare(formula: Formula): { share: number; massG: number; densityKgM3: number } | undefined {
-  const outcome = sauceOutcome(formula);
+function saltShare(
+  formula: Formula,
+  kitchen: OutcomeOptions,
+): { share: number; massG: number; densityKgM3: number } | undefined {
+  const outcome = outcomeOf(formula, kitchen);
   if (!outcome.ok) return undefined;
   const massG = outcome.finishedMassG;
   return { share: saltG(outcome.finished) / massG, massG, densityKgM3: outcome.after.densityKgM3 };
@@ -33,11 +37,12 @@ function saltShare(formula: Formula): { share: number; massG: number; densityKgM
 /** All the salt that the eaters get from rub, spritz, glaze and sauce. */
 export function saltSum(
   cook: Cook,
+  kitchen: OutcomeOptions,
   onMeat: (cook: Cook, formula: Formula) => OnMeat,
 ): SaltAtTable | undefined {
   const people = cook.guests.adults + cook.guests.children;
   const sources = cook.formulas.flatMap((formula): SaltSource[] => {
-    const salt = saltShare(formula);
+    const salt = saltShare(formula, kitchen);
     if (!salt) return [];
     const { surfaceM2 } = onMeat(cook, formula);
     const from = (name: SaltSource['name'], massG: number): SaltSource => ({
