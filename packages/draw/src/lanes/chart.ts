@@ -18,7 +18,7 @@ export interface LanesDrawing extends Drawing {
 const RAIL = { days: 13, foot: 44, height: 31 };
 const LEFT = 104;
 const RIGHT = { wide: 66, narrow: 6 };
-const TAIL_S = 4500;
+const TAIL_S = { wide: 4500, narrow: 2400 };
 const FOLD = { wide: 1 / 3, narrow: 1 / 5 };
 
 interface Lane {
@@ -56,12 +56,16 @@ function lanesOf(data: LanesData, axis: Axis, width: number, narrow: boolean) {
   return { lanes, boxes, foot: y };
 }
 
-function laneName({ name, remark, y }: Lane, i: number, axis: Axis, width: number, narrow: boolean): Mark[] {
+function laneName(
+  { name, remark, y }: Lane,
+  i: number,
+  { beforeX, width, narrow }: { beforeX: number; width: number; narrow: boolean },
+): Mark[] {
   const rule = i > 0 ? [line(0, y, width, y, 'rule0')] : [];
   if (narrow)
     return [
       ...rule,
-      text(axis.x1 - 26, y + 20, name, { size: BODY, anchor: 'end', className: 'ink strong halo' }),
+      text(beforeX, y + 20, name, { size: BODY, anchor: 'end', className: 'ink strong halo' }),
     ];
   return [
     ...rule,
@@ -78,7 +82,7 @@ export function lanesChart(data: LanesData, setting: Setting, voice: Voice): Lan
     narrow ? 0 : LEFT,
     width - (narrow ? RIGHT.narrow : RIGHT.wide),
     data.fromS,
-    data.untilS + TAIL_S,
+    data.untilS + (narrow ? TAIL_S.narrow : TAIL_S.wide),
     data.quiet,
     narrow ? FOLD.narrow : FOLD.wide,
   );
@@ -111,7 +115,10 @@ export function lanesChart(data: LanesData, setting: Setting, voice: Voice): Lan
       ...dayNames(axis, voice, RAIL.days, tableX - half),
       ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: narrow }),
       text(tableX, RAIL.days, tableWords, { anchor: 'middle', className: 'ink strong' }),
-      ...lanes.flatMap((lane, i) => [...lane.marks, ...laneName(lane, i, axis, width, narrow)]),
+      ...lanes.flatMap((lane, i) => [
+        ...lane.marks,
+        ...laneName(lane, i, { beforeX: axis.x(data.tableS) - 8, width, narrow }),
+      ]),
       line(axis.x0, foot, axis.x1, foot, 'rule1'),
       ...tableLine(axis, data.tableS, data.untilS, RAIL.days + 5, foot - RAIL.days - 5),
       ...(data.nowS === undefined ? [] : nowLine(axis, data.nowS, RAIL.foot, height, nowWords)),

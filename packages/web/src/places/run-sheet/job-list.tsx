@@ -26,7 +26,10 @@ export function JobList(props: {
     else days.push({ key, name: print.date(job.placed.startAt), jobs: [job] });
   }
   return (
-    <section className="job-list" aria-label={text('web.run.list')}>
+    <section
+      className={print.settings.clock === '12' ? 'job-list twelve' : 'job-list'}
+      aria-label={text('web.run.list')}
+    >
       {days.map((day) => (
         <div key={day.key}>
           <h2>{day.name}</h2>

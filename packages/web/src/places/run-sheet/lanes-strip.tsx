@@ -49,6 +49,13 @@ export function LanesStrip(props: {
     return axis.at(Math.max(axis.x0, Math.min(axis.x1, event.clientX - left))) * 1000;
   };
   const onKeyDown = (job: Job) => (event: KeyboardEvent) => {
+    const other = { ArrowUp: 'previousElementSibling', ArrowDown: 'nextElementSibling' } as const;
+    if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
+      event.preventDefault();
+      const next = event.currentTarget[other[event.key]];
+      if (next instanceof HTMLElement && next.classList.contains('job-grip')) next.focus();
+      return;
+    }
     const steps = { ArrowLeft: -1, ArrowRight: 1, PageDown: -6, PageUp: 6 }[event.key];
     if (steps === undefined) return;
     event.preventDefault();
