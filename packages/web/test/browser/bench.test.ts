@@ -91,7 +91,7 @@ test('another liquid is brought back by the least change, taken over by one key,
   expect(errors).toEqual([]);
 });
 
-test('the simmer is stopped sooner by keys, as one change', async () => {
+test('the simmer is stopped sooner by keys, as one change, or at a look', async () => {
   const { context, page, errors } = await visit(browser);
   await openBench(page);
   const grip = page.getByRole('slider', { name: 'Where it is stopped' });
@@ -101,6 +101,8 @@ test('the simmer is stopped sooner by keys, as one change', async () => {
   await expect.poll(async () => Number.parseInt(await answer(page), 10)).toBe(minutes - 2);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(async () => Number.parseInt(await answer(page), 10)).toBe(minutes);
+  await page.getByLabel('Or stop when, hot, it').selectOption('holds a line');
+  await expect.poll(() => answer(page)).toMatch(/Holds a line hot/);
   await context.close();
   expect(errors).toEqual([]);
 });

@@ -223,6 +223,7 @@ const simmering = {
   'bench.simmer.sooner': () => 'Stop a minute sooner',
   'bench.simmer.later': () => 'Stop a minute later',
   'bench.simmer.to-mass': () => 'Or stop at this much left',
+  'bench.simmer.to-look': () => 'Or stop when, hot, it',
   'bench.simmer.to-mass.problem': (p: { most: number; least: number }, print: Printer) =>
     `Write a mass between ${grams(p.least, print)} and ${grams(p.most, print)}.`,
   'bench.simmer.held': (p: Minutes & { mass: number; look: string }, print: Printer) =>

@@ -31,6 +31,7 @@ export function Consequences(props: BelowProps) {
   const isSauce = formula.kind === 'sauce';
   return (
     <div className="bench-more">
+      {isSauce ? <EnoughPart {...props} /> : null}
       {outcome.simmerS ? <Measured {...props} /> : null}
       {formula.simmer ? (
         <Part title={text('bench.pan')}>
@@ -42,7 +43,6 @@ export function Consequences(props: BelowProps) {
           <Key onClick={() => props.onKeep({ ...formula, simmer: {} })}>{text('bench.simmer-it')}</Key>
         </Part>
       ) : null}
-      {isSauce ? <EnoughPart {...props} /> : null}
       {isSauce ? <Keeps {...props} /> : null}
       <SaltPart seen={props.seen} />
       <Contains seen={props.seen} outcome={outcome} />

@@ -3,7 +3,7 @@ import { type SauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
 import { type Formula, readCookQuantity } from '@pitwright/model';
 import { type FormEvent, type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import { Drawn } from '../../parts/drawn.tsx';
-import { Field } from '../../parts/field.tsx';
+import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWidth } from '../../parts/width.ts';
 import { useWords } from '../../words.tsx';
@@ -177,6 +177,11 @@ export function Simmering(props: {
         <Key kind="square" aria-label={text('bench.simmer.later')} onClick={() => nudge(MINUTE_S)}>
           +
         </Key>
+        <ToLook
+          now={wordOf(target)}
+          moments={moments}
+          onLook={(level) => keepAt(momentBy(moments, (moment) => moment.level, level).timeS)}
+        />
         <ToMass
           key={outcome.finishedMassG}
           leastG={moments.at(-1)!.massG}
@@ -198,6 +203,29 @@ export function Simmering(props: {
         <li>{rich('bench.looks.brushed', { look: looksLike(brushed) })}</li>
       </ul>
     </section>
+  );
+}
+
+/** Well inside a look, not on its edge. */
+const INSIDE = 0.25;
+
+/** Stops by what it looks like; only looks that this pot comes to are offered. */
+function ToLook(props: { now: string; moments: readonly Moment[]; onLook: (level: number) => void }) {
+  const { text } = useWords();
+  const { now, moments, onLook } = props;
+  const most = moments.at(-1)!.level;
+  const least = moments[0]!.level;
+  const looks = THICKNESS_WORDS.filter(
+    (look, i) => look === now || (i + INSIDE <= most && i + INSIDE > least),
+  );
+  if (looks.length < 2) return null;
+  return (
+    <Pick
+      label={text('bench.simmer.to-look')}
+      value={now}
+      onPick={(look) => onLook((THICKNESS_WORDS as readonly string[]).indexOf(look) + INSIDE)}
+      options={looks.map((look) => ({ value: look, text: text('bench.look', { look }) }))}
+    />
   );
 }
 
