@@ -120,6 +120,7 @@ function columnsOf(piece: Piece, readyS: Float64Array, pastBiteS: Float64Array):
     stageBarkM: perStage(),
     afterHeat: new Float64Array(members * piece.count * 24),
     stallC: new Float64Array(members * piece.count),
+    from65To75S: new Float64Array(members * piece.count),
   };
 }
 

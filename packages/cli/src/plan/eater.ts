@@ -46,9 +46,11 @@ export function eatersJson(report: Planned, foreseen: PieceForecast): PlanJson['
   return foreseen.eater && table ? { offHeat: eaterJson(foreseen.eater), table: eaterJson(table) } : null;
 }
 
-/** At the serving hour, in one sentence; empty where no try gets there. */
+/** A stall to be expected, then what is on the table at the serving hour; empty where no try gets there. */
 export function eaterText(report: Planned, foreseen: PieceForecast, print: Printer): string {
   const eater = atTable(report, foreseen);
-  const said = eater && eaterSaid(eater, foreseen.members);
-  return said ? say(said, print) : '';
+  const gets = eater && eaterSaid(eater, foreseen.members);
+  // A share that never gets there is said where the plan counts the misses.
+  const stall = foreseen.notices.filter(({ id }) => id === 'forecast.stall');
+  return [...stall, ...(gets ? [gets] : [])].map((said) => say(said, print)).join(' ');
 }

@@ -88,7 +88,7 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
         Object.entries(foreseen.biteChances).map(([bite, chance]) => [bite, shareOf(chance)]),
       ),
       eater: eatersJson(report, foreseen),
-      notices: noticesOf(report.notices, piece.id).map(said),
+      notices: [...foreseen.notices, ...noticesOf(report.notices, piece.id)].map(said),
     };
   };
   const alternativeJson = (one: Alternative) => ({

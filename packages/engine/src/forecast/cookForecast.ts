@@ -5,6 +5,7 @@ import type { PieceRunner } from '../meat/run.ts';
 import { eaterOffHeat } from './eater.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { ensembleRunner, lastCookingStage, pieceColumns } from './ensemble/run.ts';
+import { pieceNotices } from './pieceNotices.ts';
 import {
   type CookForecast,
   type ForecastJob,
@@ -97,6 +98,7 @@ function joinColumns(parts: readonly PieceColumns[]): PieceColumns {
     stageBarkM: join((c) => c.stageBarkM),
     afterHeat: join((c) => c.afterHeat),
     stallC: join((c) => c.stallC),
+    from65To75S: join((c) => c.from65To75S),
   };
 }
 
@@ -146,7 +148,7 @@ function readPiece(piece: ResolvedPiece, columns: PieceColumns): PieceForecast {
     ...(stall.length > 0 && { stallCoreC: rangeOf(stall) }),
     ...(eater && { eater }),
     columns,
-    notices: [],
+    notices: pieceNotices(piece, columns),
   };
 }
 

@@ -44,6 +44,8 @@ export interface PieceColumns {
   readonly afterHeat: Float64Array;
   /** Centre temperature where its rise is slowest; NaN where it never lay between 55 and 85 °C. [member·items + item] */
   readonly stallC: Float64Array;
+  /** From 65 to 75 °C at the centre [s]; ∞ where it never gets there. [member·items + item] */
+  readonly from65To75S: Float64Array;
 }
 
 export interface ForecastPart {
@@ -81,6 +83,7 @@ export interface PieceForecast {
   readonly eater?: EaterForecast;
   /** Everything above is a reading of these. */
   readonly columns: PieceColumns;
+  /** What a cook should know before: a stall to be expected, a share that never gets there and what would end it. */
   readonly notices: readonly Said[];
 }
 

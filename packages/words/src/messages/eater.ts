@@ -27,6 +27,12 @@ function thickness(lowM: number, highM: number, print: Printer): string {
 
 /** What the eater gets, and what is to be known of a piece before it goes on. */
 export const eaterMessages = messages({
+  'forecast.stall': (p: { lowC: number; highC: number; soonS: number; lateS?: number }, print) =>
+    `Expect a stall: the middle hangs somewhere in ${print.temperatureRangeC(p.lowC, p.highC)} and takes ${p.lateS === undefined ? `${print.durationS(p.soonS)} or more` : print.durationRangeS(p.soonS, p.lateS)} from ${print.temperatureC(65)} to ${print.temperatureC(75)}. A wrap or a hotter pit shortens it; waiting ends it too.`,
+  'forecast.never-bare': (p: { share: number; members: number }, print) =>
+    `${print.chance(p.share, p.members)} of the tries never get there: drying through the bark takes all the heat. A wrap in foil or a hotter pit would end that.`,
+  'forecast.never-wrapped': (p: { share: number; members: number }, print) =>
+    `${print.chance(p.share, p.members)} of the tries never get there, wrap and all. A hotter pit, or an oven for the finish, would end that.`,
   'eater.gets': (p: Gets & Record<string, string | number>, print) => {
     const colour =
       p.colourLow === p.colourHigh

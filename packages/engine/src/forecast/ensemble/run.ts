@@ -59,6 +59,7 @@ export function pieceColumns(
     stageBarkM: new Float64Array(members * items * stages),
     afterHeat: new Float64Array(members * items * AFTER_HEAT_S.length * EATEN.width),
     stallC: new Float64Array(members * items),
+    from65To75S: new Float64Array(members * items),
   };
   const cookDraws = new CookDraws(seed);
   const pieceDraws = new PieceDraws(seed, piece.id, items);
@@ -92,6 +93,7 @@ export function pieceColumns(
       }
       columns.afterHeat.set(eaten, at * eaten.length);
       columns.stallC[at] = outcome.stallC;
+      columns.from65To75S[at] = outcome.at75S < Infinity ? outcome.at75S - outcome.at65S : Infinity;
       const ready = readyS(piece, outcome, lastCooking, asked);
       if (ready > columns.readyS[m]!) columns.readyS[m] = ready;
       const pastBite = past < 0 ? Infinity : outcome.wordS[past]!;
