@@ -23,7 +23,7 @@ export {
 } from './forecast/cookForecast.ts';
 export { eaterAt, eaterSaid } from './forecast/eater.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
-export { explainPiece } from './forecast/explain.ts';
+export { explainPiece, tellingMoments } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export { ifOtherCut } from './forecast/otherCut.ts';
 export {

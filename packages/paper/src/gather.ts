@@ -55,16 +55,26 @@ function formulaReport(formula: Formula, cook: Cook): FormulaReport {
 const simmersOf = (formulas: readonly FormulaReport[]): Record<string, Range> =>
   Object.fromEntries(formulas.flatMap(({ formula, simmerS }) => (simmerS ? [[formula.id, simmerS]] : [])));
 
+/** A plan as its forecast tells it, before any pin and without other ways. */
+function bareReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
+  const formulas = cook.formulas.map((formula) => formulaReport(formula, cook));
+  const plan = planCook(cook, forecast, { simmers: simmersOf(formulas), ...(solveLp && { solveLp }) });
+  return { cook, forecast, plan, formulas, notices: standingNotices(cook) };
+}
+
+/** What follows a hand that still moves something: the plan alone, for other ways would be foreseen for nothing. */
+export const previewReport = (cook: Cook, forecast: CookForecast): PlanReport =>
+  pinnedReport(bareReport(cook, forecast), cook);
+
 /** Everything that the plan of a cook prints, from its forecast; other ways are foreseen with a preview's members. */
 export function gatherReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
-  const formulas = cook.formulas.map((formula) => formulaReport(formula, cook));
-  const planned = planCook(cook, forecast, { simmers: simmersOf(formulas), ...(solveLp && { solveLp }) });
+  const report = bareReport(cook, forecast, solveLp);
   const members = Math.min(PREVIEW_MEMBERS, forecast.members);
-  const plan = withAlternatives(planned, cook, forecast, {
+  const plan = withAlternatives(report.plan, cook, forecast, {
     members,
     foresee: (other, pieceIds) => forecastCook(other, { members, seed: forecast.seed, pieceIds }),
   });
-  return pinnedReport({ cook, forecast, plan, formulas, notices: standingNotices(cook) }, cook);
+  return pinnedReport({ ...report, plan }, cook);
 }
 
 /** Before every plan: nothing of it has begun. */

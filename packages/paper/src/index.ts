@@ -8,7 +8,7 @@ export {
   ownNotices,
   sharedNotices,
 } from './concerns.ts';
-export { gatherReport, pinnedReport } from './gather.ts';
+export { gatherReport, pinnedReport, previewReport } from './gather.ts';
 export { type FormulaLineReport, type FormulaReport, type PlanReport, pieceOf } from './report.ts';
 export { sheetHtml } from './sheet/html.ts';
 export { lettersOf, pieceMass, pieceName, shortTaskSaid, signOf, taskSaid } from './task-words.ts';

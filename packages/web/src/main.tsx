@@ -6,6 +6,7 @@ import { App } from './app.tsx';
 import { openKeeping } from './keeping.ts';
 import { startLight } from './light/light.ts';
 import { keepOfflineCopy } from './offline.ts';
+import { tellSyncState } from './sync-state.ts';
 import { Unkept } from './unkept.tsx';
 import 'virtual:sheet.css';
 import './styles/fonts.css';
@@ -22,7 +23,7 @@ try {
   if (journal.history.entries.size === 0)
     void import('./first-run.ts').then(({ shelveDemo }) => shelveDemo(journal, METRIC));
   // Without a server it all goes on here; with one, other hands see the same.
-  startSync(journal.store, httpPeer(location.origin));
+  startSync(journal.store, httpPeer(location.origin), tellSyncState);
   root.render(
     <StrictMode>
       <App journal={journal} />

@@ -3,7 +3,7 @@ import { quantity } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from './cookForecast.ts';
 import { exampleCook } from './exampleCook.ts';
-import { explainPiece } from './explain.ts';
+import { explainPiece, tellingMoments } from './explain.ts';
 import { pieceInside } from './inside.ts';
 
 const cook = exampleCook('pork-shoulder', [
@@ -35,4 +35,17 @@ describe('why a shoulder is where it is', () => {
   test('in the box the surface evens out or falls', () => {
     expect(explainPiece(inside, inside.stages[1]!.endS + 5400).id).toBe('explain.rests');
   });
+});
+
+test('the moments told lie in order between meat-on and the table, one in each stage before it', () => {
+  const tableS = inside.stages[1]!.endS + 1800;
+  const moments = tellingMoments(inside, tableS);
+  expect(moments).toEqual([...moments].sort((a, b) => a - b));
+  expect(moments[0]).toBeGreaterThan(0);
+  expect(moments.at(-1)).toBeLessThanOrEqual(tableS);
+  let fromS = 0;
+  for (const { endS } of inside.stages) {
+    expect(moments.some((atS) => atS >= fromS && atS <= endS)).toBe(true);
+    fromS = endS;
+  }
 });

@@ -76,3 +76,27 @@ export function explainPiece(inside: PieceInside, elapsedS: number): Said {
     source,
   };
 }
+
+/** After so long the lid is shut and the pit itself again [s]. */
+const SETTLED_S = 1800;
+
+/**
+ * Moments worth a word before the table: soon after meat-on, the middle of each stage and of the stall [s from meat-on].
+ *
+ * @param tableS the serving hour, from the piece's meat-on
+ */
+export function tellingMoments(inside: PieceInside, tableS: number): number[] {
+  const lastS = Math.min(tableS, inside.timesS[inside.timesS.length - 1]!);
+  let startS = 0;
+  const middles = inside.stages.flatMap(({ endS }) => {
+    const toS = Math.min(endS, lastS);
+    const middle = (startS + toS) / 2;
+    startS = toS;
+    return [middle];
+  });
+  const stall =
+    inside.stall && inside.stall.fromS < lastS ? [(inside.stall.fromS + inside.stall.toS) / 2] : [];
+  return [...new Set([Math.min(SETTLED_S, middles[0] ?? SETTLED_S), ...middles, ...stall])].sort(
+    (a, b) => a - b,
+  );
+}

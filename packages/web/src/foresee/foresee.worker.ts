@@ -2,14 +2,16 @@ import {
   assembleForecast,
   type BiteLine,
   type CookForecast,
+  explainPiece,
   forecastMembers,
   type PieceColumns,
   type PieceInside,
   PREVIEW_MEMBERS,
   pieceInside,
+  tellingMoments,
 } from '@pitwright/engine';
 import type { Cook, Piece } from '@pitwright/model';
-import { gatherReport } from '@pitwright/paper';
+import { gatherReport, previewReport } from '@pitwright/paper';
 import type { Answer, Ask, Inside } from './messages.ts';
 
 /** One seed for all forecasts of the app: only what was changed is seen to change. */
@@ -88,6 +90,7 @@ function inside(cook: Cook, pieceId: string): Inside {
       ...(bite ? { bite: biteLines(bite) } : {}),
       ...(seen.stall ? { stall: seen.stall } : {}),
     },
+    why: tellingMoments(seen, Infinity).map((atS) => ({ atS, said: explainPiece(seen, atS) })),
     ledger: { timesS: seen.timesS, intoW: seen.intoW, driesW: seen.driesW },
   };
 }
@@ -106,8 +109,8 @@ function answer(ask: Ask): Answer {
   try {
     if (ask.kind === 'foresee') {
       const { cook, members } = ask;
-      const foreseen = forecast(cook, members);
-      return { kind: 'foresight', job, foresight: { ...gatherReport(cook, foreseen), members } };
+      const report = (ask.isWhole ? gatherReport : previewReport)(cook, forecast(cook, members));
+      return { kind: 'foresight', job, foresight: { ...report, members } };
     }
     return { kind: 'inside', job, inside: inside(ask.cook, ask.pieceId) };
   } catch (error) {

@@ -22,8 +22,8 @@ export class Foreteller {
   #waiting = new Map<number, Waiting>();
   #lastJob = 0;
 
-  foresee(cook: Cook, members: number): Promise<Foresight> {
-    return this.#ask({ kind: 'foresee', cook, members }).then((answer) => {
+  foresee(cook: Cook, members: number, isWhole = true): Promise<Foresight> {
+    return this.#ask({ kind: 'foresee', cook, members, isWhole }).then((answer) => {
       if (answer.kind !== 'foresight') throw new Error(`asked for a foresight, got ${answer.kind}`);
       // The worker sends a copy back; the cook asked about is known by identity.
       return { ...answer.foresight, cook };

@@ -12,11 +12,19 @@ export interface Inside {
   readonly pieceId: string;
   readonly field: Omit<DepthTimeField, 'letter' | 'changes' | 'measured'>;
   readonly ledger?: Omit<HeatLedger, 'letter'>;
-  readonly why?: Said;
+  /** What holds it back at telling moments, in order. */
+  readonly why: readonly { readonly atS: number; readonly said: Said }[];
 }
 
 export type Ask =
-  | { readonly kind: 'foresee'; readonly job: number; readonly cook: Cook; readonly members: number }
+  | {
+      readonly kind: 'foresee';
+      readonly job: number;
+      readonly cook: Cook;
+      readonly members: number;
+      /** With the other ways to cook it, which are foreseen too; without them while a hand moves something. */
+      readonly isWhole: boolean;
+    }
   | { readonly kind: 'inside'; readonly job: number; readonly cook: Cook; readonly pieceId: string };
 
 export type Answer =

@@ -45,7 +45,7 @@ export function useForesight(cook: Cook | undefined, isHeld: boolean): Foreseen 
         if (!now || members === undefined) break;
         done = { cook: now.cook, members };
         try {
-          const foresight = await foreteller.current.foresee(now.cook, members);
+          const foresight = await foreteller.current.foresee(now.cook, members, members === FULL_MEMBERS);
           setSeen({ foresight });
         } catch (fault) {
           if (!(fault instanceof ForesightFault)) throw fault;

@@ -4,6 +4,7 @@ import { chooseLight, LIGHTS } from '../light/light.ts';
 import { useChosenLight } from '../light/use-light.ts';
 import { newerEdition, onNewerEdition, takeNewerEdition } from '../offline.ts';
 import { useWords } from '../words.tsx';
+import { InStep } from './in-step.tsx';
 import { Key } from './key.tsx';
 
 export interface PlaceLink {
@@ -47,6 +48,9 @@ export function Strip(props: {
             {cell}
           </div>
         ))}
+        <div className="strip-cell">
+          <InStep />
+        </div>
         <LightKey />
         <button
           type="button"
@@ -60,6 +64,9 @@ export function Strip(props: {
       {isOpen ? (
         <nav className="places-list" aria-label={text('web.places')}>
           {links}
+          <p className="places-note">
+            <InStep />
+          </p>
         </nav>
       ) : null}
       <NewerEdition />

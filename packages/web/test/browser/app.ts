@@ -15,6 +15,8 @@ export interface App {
   readonly url: string;
   /** Ends the server, as a power cut in the house would; what the page holds goes on. */
   stop(): Promise<void>;
+  /** The same server on the same port and data again. */
+  startAgain(): Promise<void>;
   remove(): Promise<void>;
 }
 
@@ -32,6 +34,9 @@ export async function startApp(): Promise<App> {
   return {
     url,
     stop,
+    async startAgain() {
+      server = await startServer({ port: Number(new URL(url).port), dataDir, webDir: WEB_DIR });
+    },
     async remove() {
       await stop();
       rmSync(dataDir, { recursive: true, force: true });

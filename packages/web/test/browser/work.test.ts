@@ -123,6 +123,24 @@ describe('the page of a cook', () => {
     expect(await inside.locator('table').first().locator('tbody tr').count()).toBeGreaterThan(3);
   });
 
+  test('the figures of a piece say what they are, where they are from and how sure they are', async () => {
+    for (const figure of [/^Ready /, /that it is on time/]) {
+      await page.locator('.opened').getByRole('button', { name: figure }).click();
+      await page.getByRole('dialog').getByText('docs/models/').waitFor();
+      await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+    }
+    for (const within of ['.stage-heat', '.bites']) {
+      await page.locator(`${within} .ask`).first().click();
+      await page.getByRole('dialog').getByText('How sure').waitFor();
+      await page.keyboard.press('Escape');
+    }
+  });
+
+  test('no other way is told twice', async () => {
+    const ways = await page.locator('.ways li > b').allInnerTexts();
+    expect(new Set(ways).size).toBe(ways.length);
+  });
+
   test('answers not used yet say so', async () => {
     await page.getByText(/asked, and not used yet/).waitFor();
   });
@@ -169,6 +187,36 @@ describe('the shelf', () => {
     await page.getByText(/broken.pitwright.yaml: \d+ things to mend/).waitFor();
     expect(await page.locator('.file-result li').count()).toBeGreaterThan(1);
     await page.getByText('Line 4, column').waitFor();
+  });
+});
+
+describe('a link that carries a cook', () => {
+  test('leaves private fields out, is opened by a stranger, and is kept only when they say so', async () => {
+    await settleIn(page, app.url);
+    await page.goto(`${app.url}cook/regatta-dinner`);
+    await page.getByRole('button', { name: 'Share' }).click();
+    await page.getByText('where it is, in latitude and longitude').waitFor();
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.getByRole('button', { name: 'Copy the link' }).click();
+    await page.getByText('Copied.').waitFor();
+    const link = await page.evaluate(() => navigator.clipboard.readText());
+    expect(new URL(link).pathname).toBe('/shared');
+
+    const stranger = await visit(browser);
+    await stranger.page.goto(link);
+    await stranger.page.getByText(/Shared with you: Regatta dinner/).waitFor();
+    await stranger.page.getByRole('button', { name: 'Keep this cook' }).click();
+    await stranger.page.waitForURL(/\/cook\//);
+    await stranger.page.goto(app.url);
+    // The demo was there before: both stand.
+    await expect.poll(() => stranger.page.getByRole('link', { name: /Regatta dinner/ }).count()).toBe(2);
+    expect(stranger.errors).toEqual([]);
+    await stranger.context.close();
+  });
+
+  test('says so when a part of it is missing', async () => {
+    await page.goto(`${app.url}shared#cook=1.abcd.efgh`);
+    await page.getByText(/This link is damaged/).waitFor();
   });
 });
 

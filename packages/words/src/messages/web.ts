@@ -251,6 +251,60 @@ export const webMessages = messages({
   'web.until.loss': () => 'it has lost',
   'web.until.bark': () => 'the bark is set',
   'web.until.table': () => 'the table asks',
+  'web.stage.at-its-end': () => 'at its end',
+  'web.stage.middle': () => 'middle',
+  'web.stage.surface': () => 'surface',
+  'web.origin.counted': (p: { members: number }) => `Counted over ${p.members} days.`,
+  'web.origin.ready.meaning': () =>
+    'The hours between which the piece has the bite you asked for: 1 time in 10 sooner, 1 time in 10 later.',
+  'web.origin.ready.source': () =>
+    'Heat and water stepped through the meat, and how collagen and muscle give with time and heat: docs/models/meat.md, tender.md and forecast.md.',
+  'web.origin.ready.doubt': () =>
+    'The range holds what is not known: the fat and water of this piece, how true the gauge is, the drift of the fire, how fast this animal softens. Looks and hand tests at the pit narrow it.',
+  'web.origin.on-time.meaning': () =>
+    'In so many of a hundred days this piece has its bite and its rest by the end of the serving window, has not waited past its longest hold, and is not a word too soft.',
+  'web.origin.on-time.source': () => 'docs/models/forecast.md and schedule.md, with the start planned here.',
+  'web.origin.on-time.doubt': () => 'Rounded to what that many days can tell.',
+  'web.origin.bite.meaning': () =>
+    'How often it comes off with each word of the bite, in the hottest, the middle and the coldest parts together.',
+  'web.origin.bite.source': () => 'Rates of softening against time and heat: docs/models/tender.md.',
+  'web.origin.bite.doubt': () =>
+    'The rates come from few published series, and animals differ; the words of neighbours overlap. Your own hand tests set them right for you.',
+  'web.origin.middle.meaning': () =>
+    'How hot the coldest part is when the stage ends, 8 times in 10; where a stage waits for the table, when it begins.',
+  'web.origin.middle.source': () => 'Heat and water stepped through the meat: docs/models/meat.md.',
+  'web.origin.middle.doubt': () =>
+    'A thermometer beside the bone or off the middle reads otherwise. It is no proof of safety: what is safe is told by the notices.',
+  'web.origin.surface.meaning': () =>
+    'How hot the outside itself is when the stage ends, 8 times in 10; wet meat stays well under the heat of the pit.',
+  'web.origin.surface.source': () =>
+    'The balance of heat and drying at the surface: docs/models/meat.md and heat.md.',
+  'web.origin.surface.doubt': () =>
+    'Draught and radiation differ from place to place on one grate; the range holds the pit as a whole.',
+  'web.share': () => 'Share',
+  'web.share.carries': () =>
+    'The link itself carries the cook: pieces, formulas, pit and hours. No server keeps it; who has the link can read it.',
+  'web.share.left-out': () => 'Left out unless you tick it',
+  'web.share.coordinates': () => 'where it is, in latitude and longitude',
+  'web.share.allergies': () => 'what guests cannot eat',
+  'web.share.names': () => 'names of the hands',
+  'web.share.copy': () => 'Copy the link',
+  'web.share.copied': () => 'Copied.',
+  'web.share.address': () => 'The link',
+  'web.shared': () => 'A cook in a link',
+  'web.shared.unread': () => 'Nothing of this link can be opened.',
+  'web.shared.offer': (p: { name: string; day: string; hour: string; people: number }) =>
+    `Shared with you: **${p.name}**, ${p.day}, at table **${p.hour}**, for ${p.people}.`,
+  'web.shared.without': () =>
+    'It may come without its place, names and allergies. Nothing is kept on this device until you say so.',
+  'web.shared.known': () =>
+    'You have this cook already. It would be kept beside yours; yours stays as it is.',
+  'web.shared.keep': () => 'Keep this cook',
+  'web.sync.none': () => 'kept on this device',
+  'web.sync.in-step': (p: { waiting: number }) => (p.waiting === 0 ? 'in step' : `${p.waiting} on the way`),
+  'web.sync.away': (p: { waiting: number }) =>
+    p.waiting === 0 ? 'server away' : `server away, ${p.waiting} waiting`,
+  'web.sync.refused': (p: { refused: number }) => `${p.refused} refused`,
   'web.compare.open': (p: { stage: string }) => `Longer or shorter ${p.stage}?`,
   'web.compare.against': () => 'Set against',
   'web.compare.set': (p: { time: string; stage: string }) => `${p.time} ${p.stage}`,

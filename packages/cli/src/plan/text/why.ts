@@ -1,30 +1,10 @@
-import { explainPiece, type PieceInside, pieceInside } from '@pitwright/engine';
+import { explainPiece, pieceInside, tellingMoments } from '@pitwright/engine';
 import type { Said } from '@pitwright/model';
 import { type PlanReport, pieceName } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
 import { COLUMNS, type Column, heading, paragraph, row } from './layout.ts';
 
 const WHY: readonly Column[] = [{ width: 12 }, { width: 11 }, { width: COLUMNS - 27 }];
-/** After so long the lid is shut and the pit itself again [s]. */
-const SETTLED_S = 1800;
-
-/** Moments worth a word before the table: soon after meat-on, the middle of each stage and of the stall. [s from meat-on] */
-function momentsOf(inside: PieceInside, tableS: number): number[] {
-  const lastS = Math.min(tableS, inside.timesS[inside.timesS.length - 1]!);
-  let startS = 0;
-  const middles = inside.stages.flatMap(({ endS }) => {
-    const toS = Math.min(endS, lastS);
-    const middle = (startS + toS) / 2;
-    startS = toS;
-    return [middle];
-  });
-  const stall =
-    inside.stall && inside.stall.fromS < lastS ? [(inside.stall.fromS + inside.stall.toS) / 2] : [];
-  return [...new Set([Math.min(SETTLED_S, middles[0] ?? SETTLED_S), ...middles, ...stall])].sort(
-    (a, b) => a - b,
-  );
-}
-
 /** The heat ledger of one piece in words: what holds it back at each part of its day, and when that ends. */
 export function whyText(
   report: PlanReport,
@@ -43,7 +23,7 @@ export function whyText(
     };
   const inside = pieceInside(cook, forecast, piece.id);
   const tableS = (Date.parse(plan.table.at) - Date.parse(planned.onAt)) / 1000;
-  const lines = momentsOf(inside, tableS).flatMap((elapsedS) => {
+  const lines = tellingMoments(inside, tableS).flatMap((elapsedS) => {
     const at = new Date(Date.parse(planned.onAt) + elapsedS * 1000).toISOString();
     const clock = `${print.shortWeekday(at)} ${print.aboutClock(at)}`;
     return row([clock, print.elapsedS(elapsedS), say(explainPiece(inside, elapsedS), print)], WHY);

@@ -14,6 +14,7 @@ import { CookAnswer } from './cook-answer.tsx';
 import { CookStrip } from './cook-strip.tsx';
 import { Notes } from './notes.tsx';
 import { OpenedPiece } from './opened-piece.tsx';
+import { Share } from './share.tsx';
 import { StagesTable } from './stages-table.tsx';
 import { TwoDays } from './two-days.tsx';
 import './cook.css';
@@ -38,10 +39,13 @@ function CookSheet(props: { cook: Cook }) {
   const { cook } = props;
   /** The cook as the hand holds it, not written down yet. */
   const [draft, setDraft] = useState<Cook>();
-  const [openedId, setOpenedId] = useState<string | undefined>(cook.pieces[0]?.id);
+  const [openedId, setOpenedId] = useState<string>();
   const [isCloseUp, setCloseUp] = useState(false);
   const shown = draft ?? cook;
   const { foresight, isFull, fault } = useForesight(shown, draft !== undefined);
+  // The piece that goes on first has the longest way and the most to tell; chosen once, so that it never jumps.
+  if (openedId === undefined && foresight)
+    setOpenedId(foresight.plan.pieces.reduce((a, b) => (b.onAt < a.onAt ? b : a)).pieceId);
   const [before, setBefore] = useState<typeof foresight>();
   const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
 
@@ -86,6 +90,7 @@ function CookSheet(props: { cook: Cook }) {
                 {text(isCloseUp ? 'web.cook.whole' : 'web.cook.close-up')}
               </Key>
               <UndoKeys subject={subject} />
+              <Share cook={cook} />
               <a className="key" href={`/print.html?cook=${encodeURIComponent(cook.id)}`}>
                 {text('web.cook.print')}
               </a>

@@ -103,6 +103,8 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
   const [chosenKey, setChosenKey] = useState<string>();
   /** Where the hand has it now: the grip stays with the hand while the answer is on its way. */
   const [heldMs, setHeldMs] = useState<number>();
+  /** The grip as it was when the hand took it: answers on their way move the plan, not what the hand began from. */
+  const taken = useRef<Grip>(undefined);
   const pending = useRef<{ cook: Cook; timer: ReturnType<typeof setTimeout> }>(undefined);
   const isNarrow = width < NARROW_PX;
   const grips = gripsOf(props, {
@@ -167,6 +169,7 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
   const onPointerDown = (grip: Grip) => (event: PointerEvent<HTMLElement>) => {
     event.currentTarget.setPointerCapture(event.pointerId);
     setChosenKey(grip.key);
+    taken.current = grip;
     setHeldKey(grip.key);
     setHeldMs(grip.atMs);
   };
@@ -175,15 +178,17 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
     const to = within(grip, msAt(event));
     if (to === heldMs) return;
     setHeldMs(to);
-    onHold(grip.move(to));
+    onHold((taken.current ?? grip).move(to));
   };
   const onPointerUp = (grip: Grip) => () => {
     if (heldKey !== grip.key || pending.current) return;
-    const to = heldMs ?? grip.atMs;
+    const from = taken.current ?? grip;
+    taken.current = undefined;
+    const to = heldMs ?? from.atMs;
     setHeldKey(undefined);
     setHeldMs(undefined);
-    if (to === grip.atMs) onHold(undefined);
-    else onKeep(grip.move(to));
+    if (to === from.atMs) onHold(undefined);
+    else onKeep(from.move(to));
   };
 
   return (

@@ -10,6 +10,12 @@ import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { pieceName, rangeOf, secondsOf } from './band-data.ts';
 
+const instantOf = (seconds: number): string => new Date(seconds * 1000).toISOString();
+/** Left of the map stand its depths. */
+const LABELS_PX = 120;
+/** The words stand beside the map where lines of a readable length fit before it begins. */
+const LEAST_PX = 300;
+
 /** The why of a piece: what happens inside it, under its band and on the same axis. */
 export function InsidePiece(props: {
   /** As it is written down: the inside waits until the hand lets go. */
@@ -28,7 +34,7 @@ export function InsidePiece(props: {
   const title = text('web.inside', { name: pieceName(piece, print) });
   if (!inside || !planned)
     return (
-      <section className="inside" style={{ minHeight: 240 }}>
+      <section className="inside" style={{ minHeight: 340 }}>
         <h2>{title}</h2>
         <p className="quiet">{text('web.inside.waiting')}</p>
       </section>
@@ -36,6 +42,8 @@ export function InsidePiece(props: {
   const onS = secondsOf(planned.onAt);
   const absolute = (times: readonly number[]) => times.map((time) => onS + time);
   const { field, ledger, why } = inside;
+  const roomPx = axis.x(onS) - LABELS_PX;
+  const isBeside = roomPx >= LEAST_PX;
   const ready = rangeOf(planned.ready);
   const isReached = Number.isFinite(ready.p10) && Number.isFinite(ready.p90);
   const drawn: DepthTimeField = {
@@ -74,15 +82,27 @@ export function InsidePiece(props: {
       <h2>
         {piece.letter} {title}
       </h2>
-      {why ? <p>{saidWords(why, print)}</p> : null}
-      <Drawn
-        drawing={depthTimeMap(drawn, { width, id }, voice, {
-          axis,
-          untilS: secondsOf(kept.table.at),
-          // Before the cook all of it is ahead, and nothing is told apart by saying so.
-          ...(Date.now() / 1000 > onS ? { nowS: Date.now() / 1000 } : {}),
-        })}
-      />
+      <div className={isBeside ? 'inside-drawn beside' : 'inside-drawn'}>
+        <ol className="why" style={isBeside ? { width: roomPx } : undefined}>
+          {why
+            .filter(({ atS }) => onS + atS < secondsOf(kept.table.at))
+            .map(({ atS, said }) => (
+              <li key={atS}>
+                <b>{print.aboutClock(instantOf(onS + atS))}</b> {saidWords(said, print)}
+              </li>
+            ))}
+        </ol>
+        <div>
+          <Drawn
+            drawing={depthTimeMap(drawn, { width, id }, voice, {
+              axis,
+              untilS: secondsOf(kept.table.at),
+              // Before the cook all of it is ahead, and nothing is told apart by saying so.
+              ...(Date.now() / 1000 > onS ? { nowS: Date.now() / 1000 } : {}),
+            })}
+          />
+        </div>
+      </div>
       {ledger ? (
         <Drawn
           drawing={heatLedger(

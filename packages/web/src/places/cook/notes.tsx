@@ -1,4 +1,4 @@
-import type { Notice as StandingNotice } from '@pitwright/engine';
+import type { Alternative, CookPlan, Notice as StandingNotice } from '@pitwright/engine';
 import type { NoticeLevel, Said } from '@pitwright/model';
 import type { Foresight } from '../../foresee/messages.ts';
 import { Notice, StandingLine } from '../../parts/notice.tsx';
@@ -28,16 +28,26 @@ export function PieceNotices(props: { notices: readonly StandingNotice[]; pieceI
   );
 }
 
+/**
+ * Ways that would help and ways through the night, each once: what reads the same is the same way to a reader,
+ * whichever list it came from. The advised one stands first.
+ */
+function otherWays(plan: CookPlan, words: (said: Said) => string): Alternative[] {
+  const byWords = new Map<string, Alternative>();
+  for (const way of [...plan.alternatives, ...plan.wouldReach]) {
+    const key = words(way.said);
+    const seen = byWords.get(key);
+    byWords.set(key, seen ? { ...seen, isAdvised: seen.isAdvised || way.isAdvised } : way);
+  }
+  return [...byWords.values()].sort((a, b) => Number(b.isAdvised) - Number(a.isAdvised));
+}
+
 /** What must be said about the plan: what does not fit, what would, cautions, and answers not used yet. */
 export function Notes(props: { foresight: Foresight }) {
   const { text, print } = useWords();
   const { plan, forecast, notices } = props.foresight;
   const words = (said: Said) => saidWords(said, print);
-  const ways = [
-    ...new Map(
-      [...plan.wouldReach, ...plan.alternatives].map((way) => [JSON.stringify(way.said), way]),
-    ).values(),
-  ];
+  const ways = otherWays(plan, words);
   const ofCook = notices.filter((notice) => notice.concerns.pieceId === undefined).sort(byLevel);
   return (
     <section className="notes">

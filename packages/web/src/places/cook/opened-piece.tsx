@@ -1,5 +1,6 @@
 import type { Cook, Piece } from '@pitwright/model';
 import type { Foresight } from '../../foresee/messages.ts';
+import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
 import { useWords } from '../../words.tsx';
@@ -8,6 +9,7 @@ import { BiteChances } from './bite-chances.tsx';
 import { Compare } from './compare.tsx';
 import { freeStart } from './edit.ts';
 import { PieceNotices } from './notes.tsx';
+import { useOrigins } from './origins.ts';
 import { StagesTable } from './stages-table.tsx';
 
 /** The opened piece: what it goes through, how sure its bite is, and another set of stages beside it. */
@@ -21,6 +23,7 @@ export function OpenedPiece(props: {
 }) {
   const { text, rich, print } = useWords();
   const { cook, piece, foresight, onKeep } = props;
+  const origins = useOrigins(foresight.members);
   const planned = foresight.plan.pieces.find((one) => one.pieceId === piece.id);
   const forecast = foresight.forecast.pieces.find((one) => one.pieceId === piece.id);
   if (!planned || !forecast) return null;
@@ -39,8 +42,10 @@ export function OpenedPiece(props: {
         <Letter letter={piece.letter} large />
         <h2>{pieceName(piece, print)}</h2>
         <p>
-          {sentence}{' '}
-          {rich('web.piece.on-time', { chance: print.chance(planned.chanceOnTime, foresight.members) })}
+          <Ask origin={origins.ready}>{sentence}</Ask>{' '}
+          <Ask origin={origins['on-time']}>
+            {rich('web.piece.on-time', { chance: print.chance(planned.chanceOnTime, foresight.members) })}
+          </Ask>
         </p>
       </div>
       <div className="opened-parts">

@@ -12,9 +12,11 @@ import {
 } from '@pitwright/model';
 import { biteName, stageName } from '@pitwright/words';
 import { useEffect, useState } from 'react';
+import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
 import { setStages } from './edit.ts';
+import { useOrigins } from './origins.ts';
 
 type EndWord = 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table' | `bite:${(typeof BITES)[number]}`;
 const wordOf = (end: StageEnd): EndWord => (end.by === 'bite' ? `bite:${end.bite}` : end.by);
@@ -68,6 +70,7 @@ export function StagesTable(props: {
               <span className="vh">{text('web.stage.figure')}</span>
             </th>
             <th className="r">{text('web.stage.begins')}</th>
+            {planned ? <th>{text('web.stage.at-its-end')}</th> : null}
             <th>
               <span className="vh">{text('web.stage.leave-out')}</span>
             </th>
@@ -129,6 +132,11 @@ export function StagesTable(props: {
                   />
                 </td>
                 <td className="r figure">{begins ? print.aboutClock(begins) : ''}</td>
+                {planned ? (
+                  <td className="stage-heat small">
+                    <StageHeat stage={planned.stages[index]} />
+                  </td>
+                ) : null}
                 <td className="r">
                   {piece.stages.length > 1 ? (
                     <Key
@@ -160,6 +168,24 @@ export function StagesTable(props: {
         </Key>
       </div>
     </>
+  );
+}
+
+/** How hot it is inside and outside when the stage ends, 8 times in 10. */
+function StageHeat(props: { stage: PlannedPiece['stages'][number] | undefined }) {
+  const { text, print } = useWords();
+  const origins = useOrigins();
+  const figures = [
+    { key: 'middle', range: props.stage?.coreC },
+    { key: 'surface', range: props.stage?.surfaceC },
+  ] as const;
+  return figures.map(({ key, range }) =>
+    range && Number.isFinite(range.p10) && Number.isFinite(range.p90) && range.p90 > 0 ? (
+      <span key={key} className="stage-heat-line">
+        {text(`web.stage.${key}`)}{' '}
+        <Ask origin={origins[key]}>{print.temperatureRangeC(range.p10, range.p90)}</Ask>
+      </span>
+    ) : null,
   );
 }
 

@@ -1,0 +1,22 @@
+import type { Origin } from '../../parts/ask.tsx';
+import { useWords } from '../../words.tsx';
+
+type Figure = 'ready' | 'on-time' | 'bite' | 'middle' | 'surface';
+
+/** What the figures of a piece are, what they rest on and how sure they are. */
+export function useOrigins(members?: number): Readonly<Record<Figure, Origin>> {
+  const { text } = useWords();
+  const counted = members === undefined ? '' : ` ${text('web.origin.counted', { members })}`;
+  const of = (figure: Figure): Origin => ({
+    meaning: text(`web.origin.${figure}.meaning`),
+    source: text(`web.origin.${figure}.source`),
+    doubt: `${text(`web.origin.${figure}.doubt`)}${counted}`,
+  });
+  return {
+    ready: of('ready'),
+    'on-time': of('on-time'),
+    bite: of('bite'),
+    middle: of('middle'),
+    surface: of('surface'),
+  };
+}
