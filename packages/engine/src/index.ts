@@ -44,7 +44,14 @@ export {
 } from './forecast/types.ts';
 export { type PieceZones, type Zone, type ZoneForecast, zonesOf } from './forecast/zones.ts';
 export { type AllergenLine, allergenTable } from './guests/at-risk.ts';
-export { type BuyingList, type BuyLine, buyingList, type Market, type Section } from './guests/buying.ts';
+export {
+  type BuyingList,
+  type BuyLine,
+  buyingList,
+  joinedLines,
+  type Market,
+  type Section,
+} from './guests/buying.ts';
 export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';
 export { type Fuel, fuelOf } from './guests/fuel.ts';
 export { itemsNeeded, type Portions, portionsOf } from './guests/portions.ts';

@@ -1,5 +1,6 @@
 export { answer } from './answer.ts';
 export { bandData } from './bands.ts';
+export { portionsSaid, type ShopLine, shopLines, thawSaid } from './buying.ts';
 export {
   generalNotices,
   kitchenNotices,

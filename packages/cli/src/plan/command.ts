@@ -2,6 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { type Cook, readCookFile, type Said } from '@pitwright/model';
 import { gatherReport, type PlanReport, sheetHtml } from '@pitwright/paper';
 import { METRIC, printer, say } from '@pitwright/words';
+import { planCalendar } from './calendar.ts';
 import { forecastWithProgress } from './forecast.ts';
 import { planJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
@@ -46,6 +47,10 @@ async function present(report: PlanReport, options: PlanOptions, streams: Stream
     await writeFile(options.sheetPath, sheetHtml(report, settings));
     streams.err(`${tell({ id: 'plan.written', params: { path: options.sheetPath } })}\n`);
   }
+  if (options.calendarPath) {
+    await writeFile(options.calendarPath, planCalendar(report, print, new Date().toISOString()));
+    streams.err(`${tell({ id: 'plan.written-calendar', params: { path: options.calendarPath } })}\n`);
+  }
   if (options.why !== undefined) {
     const why = whyText(report, options.why, print);
     if ('problem' in why) {
@@ -59,7 +64,7 @@ async function present(report: PlanReport, options: PlanOptions, streams: Stream
 }
 
 /**
- * `plan FILE [--json] [--units us|metric] [--sheet OUT.html] [--why PIECE]`
+ * `plan FILE [--json] [--units us|metric] [--sheet OUT.html] [--ics OUT.ics] [--why PIECE]`
  * @returns 0, or 2 where the file or the command line is wrong
  */
 export async function runPlan(words: readonly string[], streams: Streams): Promise<number> {

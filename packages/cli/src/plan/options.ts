@@ -6,13 +6,15 @@ export interface PlanOptions {
   readonly wantsJson: boolean;
   readonly units?: 'us' | 'metric';
   readonly sheetPath?: string;
+  /** Where the calendar goes. */
+  readonly calendarPath?: string;
   /** Letter or id of the piece whose why is asked. */
   readonly why?: string;
   readonly members: number;
   readonly seed: number;
 }
 
-const VALUED = ['--units', '--sheet', '--why', '--members', '--seed'];
+const VALUED = ['--units', '--sheet', '--ics', '--why', '--members', '--seed'];
 
 /** Reads `FILE` and the options of `plan`; what it does not know is said, never skipped. */
 export function readOptions(words: readonly string[]): PlanOptions | Said {
@@ -38,6 +40,7 @@ export function readOptions(words: readonly string[]): PlanOptions | Said {
   if (seed === undefined) return unknown(`--seed ${values.get('--seed')}`);
   if (paths.length !== 1) return { id: 'plan.no-file', params: { path: paths[1] ?? 'Nothing' } };
   const sheetPath = values.get('--sheet');
+  const calendarPath = values.get('--ics');
   const why = values.get('--why');
   return {
     path: paths[0]!,
@@ -46,6 +49,7 @@ export function readOptions(words: readonly string[]): PlanOptions | Said {
     seed,
     ...(units && { units }),
     ...(sheetPath && { sheetPath }),
+    ...(calendarPath && { calendarPath }),
     ...(why && { why }),
   };
 }

@@ -110,6 +110,33 @@ test('why a piece is where it is: told at several hours before the table, each w
   expect(whyText(report, 'Q', print)).toMatchObject({ problem: { id: 'plan.no-such-piece' } });
 });
 
+test('the list for the shop: equal cuts together, masses over all formulas, what is left over by the clock', () => {
+  const report = exampleReport('regatta-dinner');
+  const text = planText(report, printer(readerOf(report.cook, undefined)));
+  const list = text.slice(text.indexOf('\nTo buy\n'), text.indexOf('\nSauce, rub, spritz\n'));
+  expect(list).toMatch(/3 × loin back racks +3\.35 kg/);
+  // 60 g in the rub and 16 g in the glaze.
+  expect(list).toMatch(/Salt, sea, fine +76 g/);
+  expect(list).toMatch(/in the cold by 1[45]:\d\d, eaten by Thursday 16 September/);
+  expect(list).toMatch(/into the fridge by Thursday 9 September \d\d:\d\d \(D\)/);
+});
+
+test('leftovers are cold within two hours of serving, boards are washed after them', () => {
+  const { plan } = exampleReport('regatta-dinner');
+  const placed = (kind: string) => plan.placed.find(({ taskId }) => taskId.endsWith(`/${kind}`))!;
+  expect(at(placed('chill-leftovers').endAt) - at(placed('serve').startAt)).toBeLessThanOrEqual(2 * 3600_000);
+  expect(at(placed('clean').startAt)).toBeGreaterThanOrEqual(at(placed('chill-leftovers').endAt));
+});
+
+test('a hold begins when the rest before it is over', () => {
+  for (const piece of exampleReport('regatta-dinner').plan.pieces) {
+    const rest = piece.stages.findIndex(({ kind }) => kind === 'rest');
+    if (rest < 0) continue;
+    const [from, to] = [piece.stages[rest]!, piece.stages[rest + 1]!];
+    expect(at(to.startAt) - at(from.startAt), piece.letter).toBe(10 * 60_000);
+  }
+});
+
 test('the shoulder’s night is told with its other ways and their prices', () => {
   const report = exampleReport('regatta-dinner');
   const text = planText(report, printer(readerOf(report.cook, 'metric')));

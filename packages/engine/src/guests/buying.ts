@@ -80,6 +80,31 @@ export function buyingList(cook: Cook, litS: number, neededByS: number, market: 
   };
 }
 
+/** The same list with the lines of one cut or ingredient taken together. */
+export function joinedLines(lines: readonly BuyLine[]): readonly BuyLine[] {
+  const byWhat = new Map<string, BuyLine>();
+  for (const line of lines) {
+    const so = byWhat.get(line.what);
+    byWhat.set(line.what, so ? sumOf(so, line) : line);
+  }
+  return [...byWhat.values()];
+}
+
+const added = (a: number | undefined, b: number | undefined): number | undefined =>
+  a === undefined && b === undefined ? undefined : (a ?? 0) + (b ?? 0);
+
+function sumOf(a: BuyLine, b: BuyLine): BuyLine {
+  const total = {
+    items: added(a.items, b.items),
+    needKg: added(a.needKg, b.needKg),
+    buyKg: added(a.buyKg, b.buyKg),
+    packs: added(a.packs, b.packs),
+    cost: added(a.cost, b.cost),
+  };
+  const known = Object.fromEntries(Object.entries(total).filter(([, value]) => value !== undefined));
+  return { ...a, ...known };
+}
+
 function priced(
   what: string,
   needKg: number,

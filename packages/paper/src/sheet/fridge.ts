@@ -1,6 +1,7 @@
 import type { Said } from '@pitwright/model';
 import { capital, type Printer, type PrintSettings, printer, say, writtenQuantity } from '@pitwright/words';
 import { answer } from '../answer.ts';
+import { shopInShort, thawSaid } from '../buying.ts';
 import { kitchenNotices } from '../concerns.ts';
 import type { FormulaReport, PlanReport } from '../report.ts';
 import { lettersOf, taskSaid } from '../task-words.ts';
@@ -9,6 +10,8 @@ import { element, escaped, tickBox } from './markup.ts';
 import { PAGE } from './style.ts';
 
 const SMALL_PX = 13.5;
+const BODY_PX = 15;
+const BODY_LINE_PX = 19;
 /** Widths of the columns of jobs [px]; what is left is for the words. */
 const CLOCK_PX = 84;
 const TICK_PX = 26;
@@ -64,18 +67,24 @@ function jobRows(report: PlanReport, print: Printer, withSigns: boolean): JobRow
   });
 }
 
-/** One row for all that comes out of the fridge, with its hours, at the place of the first. */
-function fridgeTogether(report: PlanReport, print: Printer, rows: readonly JobRow[]): JobRow[] {
+/** One row for all jobs of one kind, with its hours, at the place of the first. */
+function inOneRow(
+  kind: 'out-of-fridge' | 'slice',
+  report: PlanReport,
+  print: Printer,
+  rows: readonly JobRow[],
+): JobRow[] {
   const out = report.plan.placed.flatMap((placed) => {
     const task = report.plan.tasks.find((one) => one.id === placed.taskId);
-    return task?.kind === 'out-of-fridge' ? [{ placed, letters: lettersOf(task, report) }] : [];
+    const isPulled = task?.kind === 'slice' && task.pieceIds.some((id) => isPulledApart(report, id));
+    return task?.kind === kind && !isPulled ? [{ placed, letters: lettersOf(task, report) }] : [];
   });
   const first = out[0];
   if (out.length < 2 || !first) return [...rows];
   const list = out.map(({ placed, letters }) => `${letters} ${print.clock(placed.startAt)}`).join(', ');
   const together: JobRow = {
     at: first.placed.startAt,
-    words: say({ id: 'sheet.out-of-fridge', params: { list } }, print),
+    words: say({ id: `sheet.${kind}`, params: { list } }, print),
     inNight: false,
   };
   const isOut = new Set(out.map(({ placed }) => placed.taskId));
@@ -83,10 +92,14 @@ function fridgeTogether(report: PlanReport, print: Printer, rows: readonly JobRo
   return [...others, together].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
 }
 
+const isPulledApart = ({ cook }: PlanReport, pieceId: string): boolean =>
+  cook.pieces.some((piece) => piece.id === pieceId && piece.bite === 'pulls-apart');
+
 function jobTable(report: PlanReport, print: Printer, roomPx: number): string {
   const bare = jobRows(report, print, false);
+  const fridgeOnce = inOneRow('out-of-fridge', report, print, bare);
   const { rows, paddingPx } = fitRows(
-    [jobRows(report, print, true), bare, fridgeTogether(report, print, bare)],
+    [jobRows(report, print, true), bare, fridgeOnce, inOneRow('slice', report, print, fridgeOnce)],
     ({ words }) => linesOf(words, WORDS_PX, SMALL_PX),
     roomPx,
   );
@@ -117,12 +130,15 @@ export function fridgePage(report: PlanReport, settings: PrintSettings, header: 
   const cautions = kitchenNotices(report.notices).map(tell);
   const formulas = report.formulas.flatMap((one) => formulaLines(one, settings));
   const weighPx = Math.ceil(formulas.length / FORMULA_COLUMNS + 1) * FORMULA_LINE_PX;
+  const buy = `${say({ id: 'sheet.buy', params: { what: shopInShort(report, print) } }, print)} ${say(thawSaid(report, print), print)}`;
+  const buyPx = linesOf(buy, PAGE.width - 2 * PAGE.padding, BODY_PX) * BODY_LINE_PX + 5;
   return element(
     'section',
     'page',
     `${header}<p>${sheetAnswer.map(tell).join(' ')}</p>` +
+      `<p>${escaped(buy)}</p>` +
       `<h2>${tell({ id: 'sheet.weigh' })}</h2>${element('div', 'weigh', formulas.join(''))}` +
-      `<h2>${tell({ id: 'sheet.jobs' })}</h2>${jobTable(report, print, OPEN_PX - weighPx)}<div class="notes"></div>` +
+      `<h2>${tell({ id: 'sheet.jobs' })}</h2>${jobTable(report, print, OPEN_PX - weighPx - buyPx)}<div class="notes"></div>` +
       (cautions.length > 0
         ? `<footer>${cautions.map((caution) => element('p', '', caution)).join('')}</footer>`
         : ''),

@@ -71,6 +71,7 @@ export const planMessages = messages({
   'plan.section.reach': () => 'What would help',
   'plan.section.pieces': () => 'The pieces',
   'plan.section.together': () => 'Brought together',
+  'plan.section.buy': () => 'To buy',
   'plan.section.night': () => 'Other ways, and what they cost',
   'plan.section.formulas': () => 'Sauce, rub, spritz',
   'plan.section.cautions': () => 'Cautions for the whole cook',
@@ -145,6 +146,28 @@ export const planMessages = messages({
   'plan.fit.way-out': (p: { demand: string; buys: string }) => `without "${p.demand}": ${p.buys}`,
   'plan.fit.advised': () => 'we would give this one up',
 
+  'plan.buy.portions': (
+    p: {
+      gives: number;
+      givesLow: number;
+      givesHigh: number;
+      eats: number;
+      eatsLow: number;
+      eatsHigh: number;
+      people: number;
+      short: number;
+    },
+    print,
+  ) =>
+    `Cooked and off the bone it gives about ${print.massKg(p.gives)} (${print.massRangeKg(p.givesLow, p.givesHigh)}); ${p.people} ${p.people === 1 ? 'person eats' : 'people eat'} about ${print.massKg(p.eats)} (${print.massRangeKg(p.eatsLow, p.eatsHigh)}). Somebody goes short at ${p.short < 0.01 ? 'fewer than 1' : Math.round(p.short * 100)} of 100 such tables.`,
+  'plan.buy.left-over': (
+    p: { low: number; high: number; middle: number; coldBy: string; eatBy: string },
+    print,
+  ) =>
+    `About ${print.massKg(p.middle)} is left over (${p.low > 0 ? print.massRangeKg(p.low, p.high) : `up to ${print.massKg(p.high)}`}): in the cold by ${print.clock(p.coldBy)}, eaten by ${print.date(p.eatBy)} or frozen.`,
+  'plan.buy.unknown': (p: { letters: string }) =>
+    `Not counted, for nobody knows what they yield: ${p.letters}.`,
+
   'plan.formula.for': (p: { pieces: string }) => `for ${p.pieces}`,
   'plan.formula.for-all': () => 'for all pieces',
   'plan.formula.total': () => 'in all',
@@ -178,6 +201,8 @@ export const planMessages = messages({
     `${p.done} of ${p.of} tries of this cook are worked out.`,
   'plan.written': (p: { path: string }) =>
     `Wrote ${p.path}: two pages, the fridge and the pit. Print them in black and white.`,
+  'plan.written-calendar': (p: { path: string }) =>
+    `Wrote ${p.path}: the jobs as calendar events, with alarms for what cannot wait.`,
   'plan.no-file': (p: { path: string }) =>
     `${p.path} cannot be read. Name a cook file: npx pitwright plan FILE`,
   'plan.not-a-cook': (p: { path: string; kind: string }) =>
@@ -185,7 +210,7 @@ export const planMessages = messages({
   'plan.no-such-piece': (p: { asked: string; letters: string }) =>
     `No piece is called ${p.asked}. The letters are ${p.letters}.`,
   'plan.unknown-option': (p: { option: string }) =>
-    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --why PIECE, --members N, --seed N.`,
+    `plan does not know ${p.option}. It takes FILE, --json, --units us|metric, --sheet OUT.html, --ics OUT.ics, --why PIECE, --members N, --seed N.`,
   'plan.problem-at': (p: { path: string; line: number; column: number; problem: string }) =>
     `${p.path}:${p.line}:${p.column} ${p.problem}`,
 });

@@ -1,5 +1,6 @@
 import { generalNotices, type PlanReport } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
+import { buyingText } from './buying.ts';
 import { daysText } from './days.ts';
 import { formulasText } from './formulas.ts';
 import { headText } from './head.ts';
@@ -16,6 +17,7 @@ export function planText(report: PlanReport, print: Printer): string {
     ...fitText(report, print),
     ...piecesText(report, print),
     ...togetherText(report, print),
+    ...buyingText(report, print),
     ...formulasText(report, print),
     ...daysText(report, print),
     ...(general.length > 0

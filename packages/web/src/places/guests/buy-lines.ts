@@ -13,28 +13,3 @@ export const lineName = ({ what, section, items }: BuyLine, text: Words['text'],
 /** Nothing of it has to be bought. */
 export const isAtHome = ({ needKg, haveKg }: BuyLine): boolean =>
   needKg !== undefined && haveKg >= needKg - 1e-9;
-
-/** Lines of one cut stand together. */
-export function joined(lines: readonly BuyLine[]): readonly BuyLine[] {
-  const byWhat = new Map<string, BuyLine>();
-  for (const line of lines) {
-    const so = byWhat.get(line.what);
-    byWhat.set(line.what, so ? sum(so, line) : line);
-  }
-  return [...byWhat.values()];
-}
-
-const added = (a: number | undefined, b: number | undefined): number | undefined =>
-  a === undefined && b === undefined ? undefined : (a ?? 0) + (b ?? 0);
-
-function sum(a: BuyLine, b: BuyLine): BuyLine {
-  const total = {
-    items: added(a.items, b.items),
-    needKg: added(a.needKg, b.needKg),
-    buyKg: added(a.buyKg, b.buyKg),
-    packs: added(a.packs, b.packs),
-    cost: added(a.cost, b.cost),
-  };
-  const known = Object.fromEntries(Object.entries(total).filter(([, value]) => value !== undefined));
-  return { ...a, ...known };
-}

@@ -1,10 +1,17 @@
-import { type BuyingList, type BuyLine, buyingList, type CookPlan, type Market } from '@pitwright/engine';
+import {
+  type BuyingList,
+  type BuyLine,
+  buyingList,
+  type CookPlan,
+  joinedLines,
+  type Market,
+} from '@pitwright/engine';
 import { findIngredient } from '@pitwright/engine/sauce';
 import type { Cook } from '@pitwright/model';
 import { listed, type Printer } from '@pitwright/words';
 import { useMemo } from 'react';
 import { useWords, type Words } from '../../words.tsx';
-import { isAtHome, joined, lineName } from './buy-lines.ts';
+import { isAtHome, lineName } from './buy-lines.ts';
 import { MarketTable } from './market.tsx';
 import { useSetting } from './use-setting.ts';
 
@@ -25,7 +32,7 @@ export function Buying(props: { cook: Cook; plan: CookPlan | undefined }) {
     const litS = watch ? (Date.parse(watch.toAt) - Date.parse(watch.fromAt)) / 1000 : 0;
     return buyingList(cook, litS, Date.parse(plan?.firstOnAt ?? cook.table.at) / 1000, market);
   }, [cook, plan, market]);
-  const lines = joined(list.lines).filter((line) => plan || line.section !== 'fire');
+  const lines = joinedLines(list.lines).filter((line) => plan || line.section !== 'fire');
   const toBuy = lines.filter((line) => !isAtHome(line));
   const atHome = lines.filter(isAtHome);
   const sections = [...new Set(toBuy.map((line) => line.section))];
