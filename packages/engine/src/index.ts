@@ -69,10 +69,15 @@ export {
 export {
   CURVES,
   EDGES,
+  isRack,
+  RACK_SURE,
   RACKS,
   type Rack,
   type RackAnswer,
+  type RackCurve,
+  type RackEdge,
   type RackSigns,
+  rackSaid,
   whichRack,
 } from './meat/rackSigns.ts';
 export {

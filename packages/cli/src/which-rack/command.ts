@@ -1,5 +1,14 @@
 import { readFile } from 'node:fs/promises';
-import { ifOtherCut, RACKS, type Rack, type RackAnswer, type RackSigns, whichRack } from '@pitwright/engine';
+import {
+  ifOtherCut,
+  isRack,
+  RACK_SURE,
+  type Rack,
+  type RackAnswer,
+  type RackSigns,
+  rackSaid,
+  whichRack,
+} from '@pitwright/engine';
 import { type Cook, type Piece, readCookFile, type Said } from '@pitwright/model';
 import { METRIC, type PrintSettings, printer, say, US } from '@pitwright/words';
 import { PLAIN_PIT, plainCook } from './plain-cook.ts';
@@ -16,26 +25,8 @@ export interface WhichRackOptions extends WrittenSigns {
   readonly piece?: string;
 }
 
-const SURE = 0.8;
 /** Below this the other cut is not worth a line. */
 const WORTH_SAYING = 0.02;
-
-const isRack = (cut: string): cut is Rack => (RACKS as readonly string[]).includes(cut);
-
-function headline({ chances }: RackAnswer): Said {
-  const [first, second] = chances as [RackAnswer['chances'][number], RackAnswer['chances'][number]];
-  return first.chance >= SURE
-    ? { id: 'cuts.rack.likely', params: { cut: first.cut, chance: first.chance } }
-    : {
-        id: 'cuts.rack.unsure',
-        params: {
-          cut: first.cut,
-          chance: first.chance,
-          other: second.cut,
-          otherChance: second.chance,
-        },
-      };
-}
 
 async function rackOfFile(path: string, letter: string | undefined): Promise<[Cook, Piece] | Said> {
   let text: string;
@@ -101,10 +92,10 @@ export async function runWhichRack(
   const cook = found ? found[0] : plainCook(told, signs.massKg);
   const differs = ifOtherCut(cook, found ? found[1].id : 'a', other);
   const rest = answer.chances
-    .slice(answer.chances[0]!.chance >= SURE ? 1 : 2)
+    .slice(answer.chances[0]!.chance >= RACK_SURE ? 1 : 2)
     .filter(({ chance }) => chance >= WORTH_SAYING);
   const lines = [
-    headline(answer),
+    rackSaid(answer),
     ...rest.map((one): Said => ({ id: 'cuts.rack.chance', params: { ...one } })),
     ...answer.reasons,
     ...(answer.lookNext ? [answer.lookNext] : []),

@@ -224,3 +224,22 @@ export function whichRack(signs: RackSigns): RackAnswer {
   const lookNext = nextLook(signs, now);
   return { chances, likely, reasons, ...(lookNext && { lookNext }) };
 }
+
+/** The likely cut is told alone from here on. */
+export const RACK_SURE = 0.8;
+
+export const isRack = (cut: string): cut is Rack => (RACKS as readonly string[]).includes(cut);
+
+/** The answer in one statement: the likely cut, or the two it may be. */
+export function rackSaid({ chances }: RackAnswer): Said {
+  const first = chances[0]!;
+  const second = chances[1]!;
+  const params = { cut: first.cut, chance: first.chance };
+  return first.chance >= RACK_SURE
+    ? { id: 'cuts.rack.likely', params, source: 'cuts.md' }
+    : {
+        id: 'cuts.rack.unsure',
+        params: { ...params, other: second.cut, otherChance: second.chance },
+        source: 'cuts.md',
+      };
+}

@@ -90,6 +90,17 @@ export const cutsMessages = messages({
     `On these stages ${a(p.other, print)} has come to ${biteName(p.bite as Bite)} or softer ${print.timesIn(p.otherChance, p.members)}; ${a(p.cut, print)} ${print.timesIn(p.chance, p.members)}.`,
   'cuts.plain-cook': (p: { pit: Quantity }, print) =>
     `On a pit at ${print.quantity(p.pit)}, two hours bare, one in foil, half an hour glazed:`,
+  'cuts.app.open': (p: { cut: string }, print) => `Is it ${a(p.cut, print)}? Look at the rack`,
+  'cuts.app.ask-bones': () => 'Bones',
+  'cuts.app.ask-curve': () => 'The bones along the rack',
+  'cuts.app.ask-edge': () => 'The long edge away from the backbone',
+  'cuts.app.untold': () => 'not looked at',
+  'cuts.app.curve': (p: { curve: string }) =>
+    ({ curved: 'strongly curved', slight: 'slightly curved', flat: 'flat' })[p.curve] ?? p.curve,
+  'cuts.app.edge': (p: { edge: string }) =>
+    ({ rounded: 'round, loin meat on it', squared: 'cut square', flap: 'flap and skirt left on' })[p.edge] ??
+    p.edge,
+  'cuts.app.take': (p: { cut: string }, print) => `Take it as ${a(p.cut, print)}`,
   'cuts.not-this': (p: { option: string; written: string; words: string }) =>
     `--${p.option} takes ${p.words}; ${p.written} it cannot be.`,
   'cuts.no-such-piece': (p: { path: string; written: string; letters: string }) =>

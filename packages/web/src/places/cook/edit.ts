@@ -1,5 +1,5 @@
 import type { CookPlan } from '@pitwright/engine';
-import { type Cook, quantity, type Stage } from '@pitwright/model';
+import { type Cook, type CutId, quantity, type Stage } from '@pitwright/model';
 
 /** Times are moved in steps of five minutes. */
 export const STEP_MS = 5 * 60_000;
@@ -31,6 +31,9 @@ export function freeStart(cook: Cook, pieceId: string): Cook {
 
 export const setStages = (cook: Cook, pieceId: string, stages: readonly Stage[]): Cook =>
   withPiece(cook, pieceId, { stages });
+
+/** The piece is another cut than its label said; what was measured of it stays. */
+export const setCut = (cook: Cook, pieceId: string, cut: CutId): Cook => withPiece(cook, pieceId, { cut });
 
 /** A stage by the clock, with what else it has kept. */
 export const byClock = (stage: Stage, durationMs: number): Stage => ({

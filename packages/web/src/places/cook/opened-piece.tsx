@@ -11,6 +11,7 @@ import { freeStart } from './edit.ts';
 import { PieceNotices } from './notes.tsx';
 import { useOrigins } from './origins.ts';
 import { StagesTable } from './stages-table.tsx';
+import { WhichRack } from './which-rack.tsx';
 
 /** The opened piece: what it goes through, how sure its bite is, and another set of stages beside it. */
 export function OpenedPiece(props: {
@@ -70,6 +71,7 @@ export function OpenedPiece(props: {
       {props.isHeld ? null : (
         <Compare cook={props.kept} piece={piece} foresight={foresight} onKeep={onKeep} />
       )}
+      {props.isHeld ? null : <WhichRack cook={props.kept} piece={piece} onKeep={onKeep} />}
     </section>
   );
 }
