@@ -6,6 +6,7 @@ import { Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
 import { setCut } from './edit.ts';
+import './which-rack.css';
 
 const COUNTS = Array.from({ length: 12 }, (_, i) => 4 + i);
 /** Of the untold sign. */
