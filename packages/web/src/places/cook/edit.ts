@@ -1,5 +1,5 @@
 import type { CookPlan } from '@pitwright/engine';
-import { type Cook, type CutId, quantity, type Stage } from '@pitwright/model';
+import { type Cook, type CutId, quantity, type Stage, type StageKind } from '@pitwright/model';
 
 /** Times are moved in steps of five minutes. */
 export const STEP_MS = 5 * 60_000;
@@ -34,6 +34,24 @@ export const setStages = (cook: Cook, pieceId: string, stages: readonly Stage[])
 
 /** The piece is another cut than its label said; what was measured of it stays. */
 export const setCut = (cook: Cook, pieceId: string, cut: CutId): Cook => withPiece(cook, pieceId, { cut });
+
+const isWaiting = (kind: StageKind): boolean => kind === 'rest' || kind === 'hold';
+const isWrapped = (kind: StageKind): boolean => kind === 'foil' || kind === 'paper';
+
+/** The stage as another kind: what that kind does not know is left out, so that the cook still reads as a file. */
+export function asKind(stage: Stage, kind: StageKind): Stage {
+  const { liquid, wrap: _ofTheOldKind, spritz, at, pit, until, ...kept } = stage;
+  return {
+    ...kept,
+    kind,
+    until:
+      until.by === 'table' && !isWaiting(kind) ? { by: 'clock', after: quantity('time', 60, 'min') } : until,
+    ...(liquid && isWrapped(kind) && { liquid }),
+    ...(spritz && !isWrapped(kind) && !isWaiting(kind) && { spritz }),
+    ...(at && isWaiting(kind) && { at }),
+    ...(pit && !isWaiting(kind) && { pit }),
+  };
+}
 
 /** A stage by the clock, with what else it has kept. */
 export const byClock = (stage: Stage, durationMs: number): Stage => ({

@@ -15,7 +15,7 @@ import { useEffect, useState } from 'react';
 import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import { setStages } from './edit.ts';
+import { asKind, setStages } from './edit.ts';
 import { useOrigins } from './origins.ts';
 
 type EndWord = 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table' | `bite:${(typeof BITES)[number]}`;
@@ -97,7 +97,9 @@ export function StagesTable(props: {
                     className="cell-pick"
                     aria-label={text('web.stage.kind-of', { number: index + 1 })}
                     value={stage.kind}
-                    onChange={(event) => change(index, { kind: event.target.value as StageKind })}
+                    onChange={(event) =>
+                      keep(piece.stages.with(index, asKind(stage, event.target.value as StageKind)))
+                    }
                   >
                     {STAGE_KINDS.map((kind) => (
                       <option key={kind} value={kind}>
