@@ -24,7 +24,7 @@ export interface Model {
 }
 
 /** Jobs that stand further apart than this in a placement that fits keep their order [min]. */
-const FAR = 45;
+const FAR = 25;
 
 /**
  * @param walks  whether jobs at the pit may still choose whom they follow
