@@ -8,6 +8,8 @@ export async function serveWebApp(app: FastifyInstance, webDir: string): Promise
   await app.register(fastifyStatic, {
     root: webDir,
     wildcard: true,
+    // The build lays packed copies beside its files.
+    preCompressed: true,
     cacheControl: false,
     setHeaders(reply, path) {
       // Names under assets/ carry a hash of their contents; everything else is asked for anew.

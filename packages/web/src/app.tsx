@@ -8,7 +8,10 @@ import { writingOf } from './settings.ts';
 import { KeepingProvider, useDevice, useKept } from './use-keeping.tsx';
 import { deviceZone, ReaderProvider, useWords } from './words.tsx';
 
-const Shelf = lazy(() => import('./places/shelf/shelf.tsx'));
+const shelf = () => import('./places/shelf/shelf.tsx');
+const Shelf = lazy(shelf);
+// Most visits begin there: it is fetched while what is kept here is opened.
+if (location.pathname === import.meta.env.BASE_URL) void shelf();
 const CookPlace = lazy(() => import('./places/cook/cook.tsx'));
 const Guests = lazy(() => import('./places/guests/guests.tsx'));
 const RunSheet = lazy(() => import('./places/run-sheet/run-sheet.tsx'));
