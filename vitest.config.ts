@@ -11,5 +11,6 @@ export default defineConfig({
     exclude: ['**/node_modules/**', 'packages/*/test/browser/**'],
     testTimeout: 60_000,
     maxWorkers: 2,
+    setupFiles: ['test/seed.ts'],
   },
 });

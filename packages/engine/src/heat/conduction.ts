@@ -8,6 +8,8 @@ const HALF_SPACE_FOURIER = 2e-6;
 /** Enough for the smallest Fourier number above. */
 const MOST_TERMS = 2000;
 const NEGLIGIBLE = 1e-15;
+/** Depth over 2√(αt) beyond which the half-space ratio is below 10⁻¹³: nothing has arrived, and the sum of many terms would only add its rounding. */
+const UNTOUCHED_XI = 5.5;
 
 /** Power of the radius that a thin skin's heat is spread over. */
 const CURVATURE: Readonly<Record<SeriesShape, number>> = { slab: 0, cylinder: 0.5, sphere: 1 };
@@ -47,8 +49,9 @@ export function conductionSeries(shape: SeriesShape, biot: number): ConductionSe
   const theta = (fourier: number, position = 0): number => {
     if (!(fourier >= 0)) throw new RangeError(`fourier must be at least 0, got ${fourier}`);
     if (fourier === 0 || biot === 0) return 1;
+    const root = Math.sqrt(fourier);
+    if (1 - position > UNTOUCHED_XI * 2 * root) return 1;
     if (fourier < HALF_SPACE_FOURIER) {
-      const root = Math.sqrt(fourier);
       const skin = halfSpaceRatio((1 - position) / (2 * root), biot * root);
       return skin === 0 ? 1 : 1 - skin * pow(1 / position, CURVATURE[shape]);
     }
