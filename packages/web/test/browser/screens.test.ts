@@ -47,6 +47,12 @@ test.each(SIZES.flatMap((size) => LIGHTS.map((light) => ({ ...size, light }))))(
     await take('cook');
     await page.getByRole('button', { name: 'Close up' }).click();
     await take('cook-close');
+    await page.getByRole('button', { name: 'Share' }).click();
+    await page.getByRole('button', { name: 'Copy the link' }).waitFor();
+    const link = await page.getByLabel('The link').inputValue();
+    await page.goto(link);
+    await page.getByRole('button', { name: 'Keep this cook' }).waitFor();
+    await take('shared');
     await context.close();
     expect(errors).toEqual([]);
   },

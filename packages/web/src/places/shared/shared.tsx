@@ -11,6 +11,7 @@ import { saidWords } from '../../said.ts';
 import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, usePrinter, useWords } from '../../words.tsx';
 import { pieceName } from '../cook/band-data.ts';
+import './shared.css';
 
 /** A cook that came in a link: looked at first, kept only when the reader says so. */
 export default function Shared() {
@@ -25,19 +26,21 @@ export default function Shared() {
   return (
     <>
       <Strip name="Pitwright" home="/" places={[{ href: '/', name: text('web.place.shelf') }]} />
-      <main id="page" className="page">
+      <main id="page">
         {read === undefined ? null : read.ok ? (
           <Offered {...read} />
         ) : (
           <>
             <Answer>{text('web.shared.unread')}</Answer>
-            <Notice level="caution" about={text('web.shared')}>
-              <ul>
-                {read.problems.map((problem) => (
-                  <li key={JSON.stringify(problem)}>{saidWords(problem, print)}</li>
-                ))}
-              </ul>
-            </Notice>
+            <div className="shared">
+              <Notice level="caution" about={text('web.shared')}>
+                <ul>
+                  {read.problems.map((problem) => (
+                    <li key={JSON.stringify(problem)}>{saidWords(problem, print)}</li>
+                  ))}
+                </ul>
+              </Notice>
+            </div>
           </>
         )}
       </main>
@@ -75,22 +78,24 @@ function Offer({ cook, said }: Extract<SharedCook, { ok: true }>) {
           people: cook.guests.adults + cook.guests.children,
         })}
       </Answer>
-      <ul className="shared-pieces">
-        {cook.pieces.map((piece) => (
-          <li key={piece.id}>
-            <Letter letter={piece.letter} /> {pieceName(piece, print)}
-          </li>
+      <div className="shared">
+        <ul className="shared-pieces">
+          {cook.pieces.map((piece) => (
+            <li key={piece.id}>
+              <Letter letter={piece.letter} /> {pieceName(piece, print)}
+            </li>
+          ))}
+        </ul>
+        <p>{text('web.shared.without')}</p>
+        {said.map((one) => (
+          <p key={one.id}>{saidWords(one, print)}</p>
         ))}
-      </ul>
-      <p>{text('web.shared.without')}</p>
-      {said.map((one) => (
-        <p key={one.id}>{saidWords(one, print)}</p>
-      ))}
-      {isKnown ? <p>{text('web.shared.known')}</p> : null}
-      <div className="keys">
-        <Key kind="first" onClick={keep}>
-          {text('web.shared.keep')}
-        </Key>
+        {isKnown ? <p>{text('web.shared.known')}</p> : null}
+        <div className="keys">
+          <Key kind="first" onClick={keep}>
+            {text('web.shared.keep')}
+          </Key>
+        </div>
       </div>
     </>
   );
