@@ -22,6 +22,7 @@ test('a rack that was labelled wrongly is taken for what it is', async () => {
   const { context, page, errors } = await visit(browser, { width: 390, height: 844 });
   await settleIn(page, app.url);
   await openCook(page, app.url, 'regatta-dinner');
+  await page.getByRole('button', { name: /^A, / }).click();
   const part = page.locator('.which-rack');
   await part.getByRole('button', { name: /^Is it a loin rib rack\?/ }).click();
   await part.getByLabel('Bones', { exact: true }).selectOption('12');

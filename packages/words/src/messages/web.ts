@@ -312,7 +312,7 @@ export const webMessages = messages({
   'web.compare.on-time': () => 'on time',
   'web.compare.take': () => 'Take this one',
   'web.compare.not-yet': () =>
-    'Both with the same start and the same days. Bark and juiciness are not told yet.',
+    'Both with the same start and the same days. Bark and juiciness are not set side by side yet; the printed plan tells them.',
   'web.grip.table': () => 'Serving hour',
   'web.grip.start': (p: { letter: string }) => `${p.letter} goes on`,
   'web.grip.edge': (p: { letter: string; stage: string }) => `${p.letter} ${p.stage} begins`,

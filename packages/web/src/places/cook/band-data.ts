@@ -54,7 +54,7 @@ export function bandOf(cook: Cook, planned: PlannedPiece, print: Printer, was?: 
 export function following(planned: PlannedPiece, before: Cook, draft: Cook): PlannedPiece {
   const was = before.pieces.find((one) => one.id === planned.pieceId);
   const is = draft.pieces.find((one) => one.id === planned.pieceId);
-  if (!was || !is || !is.onAt || is.onAt === planned.onAt || is.onAt === was.onAt) return planned;
+  if (!was || !is?.onAt || is.onAt === planned.onAt || is.onAt === was.onAt) return planned;
   const byS = secondsOf(is.onAt) - secondsOf(planned.onAt);
   const shift = (instant: string | undefined) =>
     instant === undefined ? undefined : new Date((secondsOf(instant) + byS) * 1000).toISOString();

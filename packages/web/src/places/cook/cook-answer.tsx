@@ -27,44 +27,42 @@ export function CookAnswer(props: {
   const count = cook.pieces.length;
   const isOtherDay = print.dayKey(first.onAt) !== print.dayKey(cook.table.at);
   return (
-    <>
-      <Answer
-        live
-        aside={
-          <>
-            {aside}
-            {isFull ? null : (
-              <span className="tried small">{text('web.cook.tried', { members, of: FULL_MEMBERS })}</span>
-            )}
-          </>
-        }
+    <Answer
+      live
+      aside={
+        <>
+          {aside}
+          {isFull ? null : (
+            <span className="tried small">{text('web.cook.tried', { members, of: FULL_MEMBERS })}</span>
+          )}
+        </>
+      }
+    >
+      <Ask
+        origin={{
+          meaning: text('web.cook.chance.meaning', {
+            hour: print.clock(cook.table.at),
+            until: print.clock(cook.table.until),
+          }),
+          source: text('web.cook.chance.source'),
+          doubt: text('web.cook.chance.doubt', { members }),
+        }}
       >
-        <Ask
-          origin={{
-            meaning: text('web.cook.chance.meaning', {
-              hour: print.clock(cook.table.at),
-              until: print.clock(cook.table.until),
-            }),
-            source: text('web.cook.chance.source'),
-            doubt: text('web.cook.chance.doubt', { members }),
-          }}
-        >
-          <b>{capital(print.chance(plan.chanceAllOnTime, members))}</b>
-        </Ask>{' '}
-        {rich('web.cook.answer', {
-          count,
-          all: print.count(count),
-          hour: print.clock(cook.table.at),
-        })}{' '}
-        {count > 1 && tightest
-          ? text('web.cook.tightest', { letter: tightest.letter, name: pieceName(tightest, print) })
-          : null}{' '}
-        {rich('web.cook.first-on', {
-          letter: firstPiece?.letter ?? '',
-          hour: print.clock(first.onAt),
-          day: isOtherDay ? print.weekday(first.onAt) : '',
-        })}
-      </Answer>
-    </>
+        <b>{capital(print.chance(plan.chanceAllOnTime, members))}</b>
+      </Ask>{' '}
+      {rich('web.cook.answer', {
+        count,
+        all: print.count(count),
+        hour: print.clock(cook.table.at),
+      })}{' '}
+      {count > 1 && tightest
+        ? text('web.cook.tightest', { letter: tightest.letter, name: pieceName(tightest, print) })
+        : null}{' '}
+      {rich('web.cook.first-on', {
+        letter: firstPiece?.letter ?? '',
+        hour: print.clock(first.onAt),
+        day: isOtherDay ? print.weekday(first.onAt) : '',
+      })}
+    </Answer>
   );
 }

@@ -5,7 +5,6 @@ import { stageName } from '@pitwright/words';
 import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import { secondsOf } from './band-data.ts';
 import type { BandsProps } from './bands-strip.tsx';
 import { moveStageEnd, moveStart, moveTable, STEP_MS, toStep } from './edit.ts';
 

@@ -4,7 +4,6 @@ import {
   PIT_TYPES,
   type Piece,
   type PitType,
-  parseQuantity,
   readCookQuantity,
 } from '@pitwright/model';
 import { newId } from '@pitwright/store';
