@@ -63,8 +63,9 @@ function Offer({ cook, said }: Extract<SharedCook, { ok: true }>) {
   const [, go] = useLocation();
   const isKnown = useKept().cooks.has(cook.id);
   const keep = () => {
-    // What is kept already under this id is somebody's own work: a shared cook never writes over it.
-    const id = isKnown ? newId() : cook.id;
+    // What stands under the cook's own id, now or once the server answers, is somebody's work: a shared cook never
+    // writes over it.
+    const id = newId();
     keeper.write(createEntry({ kind: 'cook', id }, { ...cook, id }));
     go(`/cook/${id}`);
   };
