@@ -12,8 +12,7 @@ import {
 } from './clock.ts';
 import { isSleepless, watchAsleepS } from './night.ts';
 import { allReadyS, and, type Contender, countOf, missOf, onTimeFlags, rangeOf } from './on-time.ts';
-import type { Placed } from './place.ts';
-import { capacityOf, type Problem, slotInstant } from './problem.ts';
+import { capacityOf, type Found, type Problem, slotInstant } from './problem.ts';
 import { familyOf } from './rest-rules.ts';
 import { slackOf } from './slack.ts';
 import type { Starts } from './starts.ts';
@@ -43,7 +42,7 @@ export interface PlanParts {
   readonly scene: TaskScene;
   readonly drafted: DraftPlan;
   readonly problem: Problem;
-  readonly placed: Pick<Placed, 'placement' | 'by' | 'gap'>;
+  readonly placed: Found;
   readonly starts: Starts;
   readonly conflicts?: readonly Conflict[];
   readonly wouldReach?: readonly Alternative[];

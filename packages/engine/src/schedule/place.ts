@@ -2,19 +2,16 @@ import { explainConflict } from './conflict.ts';
 import { type Droppable, demandsOf, keepingOnly } from './demands.ts';
 import { placeGreedily } from './greedy.ts';
 import { joinWalks } from './join-walks.ts';
-import type { Placement, Problem } from './problem.ts';
+import type { Found, Placement, Problem } from './problem.ts';
 import { findFit } from './search.ts';
 import { settle } from './settle.ts';
 import { placeBySolver } from './solve.ts';
 import type { Conflict, SolveLp } from './types.ts';
 
-export interface Placed {
-  readonly placement: Placement;
+export interface Placed extends Found {
   /** The problem that was placed: the one asked, less what had to be given up. */
   readonly problem: Problem;
   readonly conflicts: readonly Conflict[];
-  readonly by: 'solver' | 'greedy';
-  readonly gap?: number;
 }
 
 /** A cook that clashes more often than this is not planned but thought over. */
@@ -25,10 +22,7 @@ const MOST_CONFLICTS = 6;
  * must, and says so.
  * @throws Error when the bare order of the work has a circle in it
  */
-export function placeOrGiveUp(
-  asked: Problem,
-  place: (problem: Problem) => Pick<Placed, 'placement' | 'by' | 'gap'> | undefined,
-): Placed {
+export function placeOrGiveUp(asked: Problem, place: (problem: Problem) => Found | undefined): Placed {
   let problem = asked;
   const conflicts: Conflict[] = [];
   for (let k = 0; k <= MOST_CONFLICTS; k++) {
@@ -47,10 +41,7 @@ export function placeOrGiveUp(
  * Where no conflict could be proven in the nodes given: leaves out longest lags first, then windows, then hands, until
  * a placement is found.
  */
-function leaveOut(
-  problem: Problem,
-  place: (problem: Problem) => Pick<Placed, 'placement' | 'by' | 'gap'> | undefined,
-): Placed {
+function leaveOut(problem: Problem, place: (problem: Problem) => Found | undefined): Placed {
   const all = demandsOf(problem);
   const groups = ['most:', 'latest:', 'earliest:', 'least:', 'hands', 'away:', 'capacity:', 'pinned:'];
   const left = new Set(all);
@@ -97,10 +88,7 @@ const unproven = ({ id, kind, taskIds, said }: Droppable): Conflict => ({
  * solver, or where it gives up, greedily and by complete search.
  * @returns undefined when nothing was found
  */
-export function placeAll(
-  problem: Problem,
-  solveLp?: SolveLp,
-): Pick<Placed, 'placement' | 'by' | 'gap'> | undefined {
+export function placeAll(problem: Problem, solveLp?: SolveLp): Found | undefined {
   const asleep = keepingSleep(problem);
   for (const kept of asleep === problem ? [problem] : [asleep, problem]) {
     const joined = joinWalks(kept);

@@ -72,6 +72,14 @@ export interface Placement {
   readonly hands: ReadonlyMap<string, readonly string[]>;
 }
 
+/** A placement and who found it. */
+export interface Found {
+  readonly placement: Placement;
+  readonly by: 'solver' | 'greedy';
+  /** How far from the best the solver may still be, as a share. */
+  readonly gap?: number;
+}
+
 /** Most lags are given to the second; the grid keeps a least lag and may overrun no longest one. */
 const slotsUp = (seconds: number): number => Math.ceil(seconds / SLOT_S - 1e-9);
 const slotsDown = (seconds: number): number => Math.floor(seconds / SLOT_S + 1e-9);

@@ -1,8 +1,7 @@
 import { overloaded, resourcesOf } from './activities.ts';
 import type { Row } from './lp-text.ts';
 import { type Model, modelOf } from './model.ts';
-import type { Placed } from './place.ts';
-import type { Placement, Problem } from './problem.ts';
+import type { Found, Placement, Problem } from './problem.ts';
 import type { LpSolution, SolveLp } from './types.ts';
 import { networkOf } from './windows.ts';
 
@@ -25,7 +24,7 @@ export function placeBySolver(
   solveLp: SolveLp,
   walks: 'free' | 'as joined',
   near?: Placement,
-): Pick<Placed, 'placement' | 'by' | 'gap'> | undefined {
+): Found | undefined {
   const model = modelOf(problem, walks, near);
   if (!model) return undefined;
   for (let cut = 0; cut <= MOST_CUTS; cut++) {

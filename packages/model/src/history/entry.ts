@@ -67,3 +67,8 @@ export function compareEntries(a: Entry, b: Entry): number {
 function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
+
+/** One key per subject. */
+export function subjectKey(subject: Subject): string {
+  return JSON.stringify([subject.kind, subject.id]);
+}

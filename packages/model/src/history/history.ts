@@ -1,7 +1,14 @@
 import type { Cook, Pit, Recipe } from '../nouns.ts';
 import { type Draft, isFields, seen, withChange } from './document.ts';
-import { type Change, compareEntries, type Entry, HISTORY_SCHEMA, type Subject } from './entry.ts';
-import { hiddenIds, subjectKey } from './undo.ts';
+import {
+  type Change,
+  compareEntries,
+  type Entry,
+  HISTORY_SCHEMA,
+  type Subject,
+  subjectKey,
+} from './entry.ts';
+import { hiddenIds } from './hidden.ts';
 
 /** A document as the entries left it. */
 export interface Kept<T> {
