@@ -10,7 +10,7 @@ import {
   JUICINESS_WORDS,
   juicinessWord,
 } from '../meat/eaten.ts';
-import { AFTER_HEAT_S, EATEN } from '../meat/run.ts';
+import { AFTER_HEAT_S, EATEN } from '../meat/outcome.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { lastCookingStage } from './ensemble/run.ts';
 import type { EaterForecast, PieceColumns } from './types.ts';

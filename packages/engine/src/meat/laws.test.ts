@@ -3,6 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { relativeSofteningRate } from '../tender/dose.ts';
+import type { RunOutcome, WordDoses } from './outcome.ts';
 import {
   BARE,
   type Cover,
@@ -13,7 +14,7 @@ import {
   PAPER,
   SET_S,
 } from './parameters.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner, type RunOutcome, type WordDoses } from './run.ts';
+import { ENSEMBLE_SETTINGS, PieceRunner } from './run.ts';
 import { PieceSolver } from './solver.ts';
 import type { AirPlan, StagePlan } from './stagePlan.ts';
 

@@ -1,9 +1,9 @@
 /** Turns draws into what the solver steps: parameters of the meat and stages with their air. */
 import type { ResolvedPiece, ResolvedPit, ResolvedStage } from '../../day/resolve.ts';
 import { outerFaceM2 } from '../../day/resolve.ts';
+import type { WordDoses } from '../../meat/outcome.ts';
 import { type Cover, type MeatParameters, SET_S } from '../../meat/parameters.ts';
 import { PIT_KINDS } from '../../meat/pitKinds.ts';
-import type { WordDoses } from '../../meat/run.ts';
 import type { AirPlan, StagePlan, StageTrigger } from '../../meat/stagePlan.ts';
 import { exp } from '../../numeric/elementary.ts';
 import { doseWhereBegins, knownWord, SOFTENING } from '../../tender/bite.ts';

@@ -1,13 +1,7 @@
 /** Members of one piece as columns. The whole ensemble, or any part of it, in any worker, gives the same bits. */
 import type { ResolvedPiece, ResolvedPit } from '../../day/resolve.ts';
-import {
-  AFTER_HEAT_S,
-  EATEN,
-  ENSEMBLE_SETTINGS,
-  PieceRunner,
-  type RunOutcome,
-  WORDS_TIMED,
-} from '../../meat/run.ts';
+import { AFTER_HEAT_S, EATEN, type RunOutcome, WORDS_TIMED } from '../../meat/outcome.ts';
+import { ENSEMBLE_SETTINGS, PieceRunner } from '../../meat/run.ts';
 import { isCooking } from '../../meat/stagePlan.ts';
 import { knownWord, wordPast } from '../../tender/bite.ts';
 import { relativeSofteningRate } from '../../tender/dose.ts';

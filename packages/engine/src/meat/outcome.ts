@@ -1,0 +1,61 @@
+/** What one run of a piece through its stages leaves behind. */
+import type { MeatParameters } from './parameters.ts';
+import type { PieceSolver } from './solver.ts';
+
+/** Dose at which each word beyond `firm` begins; ∞ where the tissue does not know it [h]. */
+export type WordDoses = readonly [cleanBite: number, tender: number, fallsOff: number, pullsApart: number];
+export const WORDS_TIMED = 5;
+
+/** After the heat, how long until the figures of the eater are noted [s]; the last stands for all later. */
+export const AFTER_HEAT_S = [0, 1800, 3600, 2 * 3600, 4 * 3600, 8 * 3600] as const;
+/** Places of one noted moment: loss of the raw mass without bone [1], bark [m], browning [h], juiciness [1]. */
+export const EATEN = { lossShare: 0, barkM: 1, browningH: 2, juiciness: 3, width: 4 } as const;
+
+/** Times in seconds of the clock from meat on, ∞ = never. */
+export class RunOutcome {
+  readonly endS: Float64Array;
+  readonly coreC: Float64Array;
+  readonly surfaceC: Float64Array;
+  readonly lossShare: Float64Array;
+  readonly barkM: Float64Array;
+  readonly doseH: Float64Array;
+  /** firm (centre past 60 °C), clean bite, tender, falls off, pulls apart */
+  readonly wordS = new Float64Array(WORDS_TIMED).fill(Infinity);
+  /** Figures of `EATEN` at each of `AFTER_HEAT_S`; NaN where the piece never leaves the heat. */
+  readonly afterHeat = new Float64Array(AFTER_HEAT_S.length * EATEN.width).fill(NaN);
+  reachS = Infinity;
+  stallC = NaN;
+  at65S = Infinity;
+  at75S = Infinity;
+  /** Index of the first stage that never ended, or −1. */
+  stuckStage = -1;
+
+  constructor(stages: number) {
+    this.endS = new Float64Array(stages).fill(Infinity);
+    this.coreC = new Float64Array(stages);
+    this.surfaceC = new Float64Array(stages);
+    this.lossShare = new Float64Array(stages);
+    this.barkM = new Float64Array(stages);
+    this.doseH = new Float64Array(stages);
+  }
+
+  /** Notes the end of a stage. @param clockS from meat on */
+  closeStage(stage: number, solver: PieceSolver, piece: MeatParameters, clockS: number): void {
+    this.endS[stage] = clockS;
+    this.coreC[stage] = solver.coreC;
+    this.surfaceC[stage] = solver.surfaceC;
+    this.lossShare[stage] = lossShare(solver, piece);
+    this.barkM[stage] = solver.barkM;
+    this.doseH[stage] = solver.coreDoseH;
+  }
+}
+
+/** Fat that melts out in the end, of the raw fat. @source from memory, weak */
+const RENDERABLE_SHARE = 0.45;
+/** Of the melted fat, what leaves the piece: 2–4 points of a brisket's raw mass, the gap between water lost and yields measured by Kerth, Wall & Grayson-Holter. */
+const RENDERED_FAT_LOST = 0.4;
+
+/** Water and fat lost, of the raw mass without bone [1]. */
+export const lossShare = (solver: PieceSolver, piece: MeatParameters): number =>
+  (solver.evaporatedKgM2 + solver.drippedKgM2) / solver.rawMassKgM2 +
+  RENDERED_FAT_LOST * RENDERABLE_SHARE * piece.composition.fat * (1 - solver.solidFatShare);
