@@ -1,8 +1,8 @@
 /** Times of the app in Chromium, from the hand to what the eye gets. Shown, never asserted. */
-import { existsSync } from 'node:fs';
 import type { CDPSession, Page } from 'playwright-core';
-import { openCook, settleIn, startApp, visit, WEB_DIR } from '../packages/web/test/browser/app.ts';
+import { openCook, settleIn, startApp, visit } from '../packages/web/test/browser/app.ts';
 import { findChromium, INSTALL_COMMAND } from '../scripts/chromium.js';
+import { ensureBuilt } from '../scripts/prepare.js';
 import { launchChromium } from '../test/chromium.ts';
 
 interface Line {
@@ -111,7 +111,8 @@ function print(lines: readonly Line[], log: (line: string) => void): void {
 /** The tiny demo on a laptop and on a phone's processor, then a first load over a slow line. */
 export async function benchWeb(log: (line: string) => void): Promise<void> {
   if (!findChromium()) return log(`No Chromium here, so the app is not timed: ${INSTALL_COMMAND}`);
-  if (!existsSync(WEB_DIR)) return log('The app is not built, so it is not timed: npm run build');
+  // What stands in the sources is timed, never an older build.
+  ensureBuilt();
   const app = await startApp();
   const browser = await launchChromium();
   try {

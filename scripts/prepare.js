@@ -28,12 +28,13 @@ export function ensureInstalled() {
   runNpm(['ci', '--no-audit', '--no-fund']);
 }
 
-/** Builds the web app where a source is newer than the build. */
+/** Builds the web app where a source, or an example that it carries, is newer than the build. */
 export function ensureBuilt() {
   const built = modifiedMs(join(WEB_DIR, 'index.html'));
   const sources = ['model', 'engine', 'words', 'draw', 'paper', 'store', 'web'].map((name) =>
     join(ROOT, 'packages', name),
   );
+  sources.push(join(ROOT, 'examples'));
   if (built > 0 && sources.every((folder) => newestMs(folder) <= built)) return;
   console.log('Building the web app …');
   runNpm(['run', 'build']);

@@ -15,7 +15,8 @@ interface Held {
   readonly journal: Journal;
   /** What could not be kept, until it is seen. */
   readonly fault: unknown;
-  readonly note: (work: Promise<unknown>) => void;
+  /** Resolves with whether the work was kept. */
+  readonly note: (work: Promise<unknown>) => Promise<boolean>;
 }
 
 const KeepingContext = createContext<Held | undefined>(undefined);
@@ -23,11 +24,15 @@ const KeepingContext = createContext<Held | undefined>(undefined);
 export function KeepingProvider(props: { journal: Journal; children: ReactNode }) {
   const { journal } = props;
   const [fault, setFault] = useState<unknown>();
-  const note = useCallback((work: Promise<unknown>) => {
-    work.then(
-      () => setFault(undefined),
-      (error: unknown) => setFault(error),
-    );
+  const note = useCallback(async (work: Promise<unknown>) => {
+    try {
+      await work;
+      setFault(undefined);
+      return true;
+    } catch (error) {
+      setFault(error);
+      return false;
+    }
   }, []);
   const held = useMemo(() => ({ journal, fault, note }), [journal, fault, note]);
   return <KeepingContext value={held}>{props.children}</KeepingContext>;
@@ -48,6 +53,7 @@ export function useKept(): State {
 /** The id of this device, as its entries carry it. */
 export const useDevice = (): string => useHeld().journal.store.device;
 
+/** Why the last thing written was not kept; undefined where it was. */
 export const useFault = (): unknown => useHeld().fault;
 
 /** One cook that is kept and not removed. */
@@ -57,10 +63,13 @@ export function useCook(id: string): Kept<Cook> | undefined {
 }
 
 export interface Keeper {
-  /** Writes down what one person did in one go. */
-  readonly write: (...drafts: readonly EntryDraft[]) => void;
-  readonly undo: (subject?: Subject) => void;
-  readonly redo: (subject?: Subject) => void;
+  /**
+   * Writes down what one person did in one go. @returns whether it is on the disk; what was not is told on the strip.
+   * Wait for it before leaving for what was written: a page that is left takes an unfinished write with it.
+   */
+  readonly write: (...drafts: readonly EntryDraft[]) => Promise<boolean>;
+  readonly undo: (subject?: Subject) => Promise<boolean>;
+  readonly redo: (subject?: Subject) => Promise<boolean>;
   readonly canUndo: (subject?: Subject) => boolean;
   readonly canRedo: (subject?: Subject) => boolean;
 }

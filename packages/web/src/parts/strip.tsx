@@ -1,8 +1,9 @@
-import { type ReactNode, useState, useSyncExternalStore } from 'react';
+import { lazy, type ReactNode, Suspense, useState, useSyncExternalStore } from 'react';
 import { Link, useLocation } from 'wouter';
 import { chooseLight, LIGHTS } from '../light/light.ts';
 import { useChosenLight } from '../light/use-light.ts';
 import { newerEdition, onNewerEdition, takeNewerEdition } from '../offline.ts';
+import { useFault } from '../use-keeping.tsx';
 import { useWords } from '../words.tsx';
 import { InStep } from './in-step.tsx';
 import { Key } from './key.tsx';
@@ -69,6 +70,7 @@ export function Strip(props: {
           </p>
         </nav>
       ) : null}
+      <LastNotKept />
       <NewerEdition />
     </header>
   );
@@ -83,6 +85,19 @@ function LightKey() {
     <button type="button" className="strip-light" onClick={() => chooseLight(next)}>
       {text('web.light.now', { light: text(`web.light.${light}`) })}
     </button>
+  );
+}
+
+/** Its words come when they are needed. */
+const NotKept = lazy(() => import('./not-kept.tsx'));
+
+function LastNotKept() {
+  const fault = useFault();
+  if (fault === undefined) return null;
+  return (
+    <Suspense fallback={null}>
+      <NotKept fault={fault} />
+    </Suspense>
   );
 }
 

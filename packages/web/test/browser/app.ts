@@ -76,12 +76,13 @@ export async function visit(
   return { context, page, errors };
 }
 
-/** Past the first-run choice. */
+/** Past the first-run choice, once it is on the disk. */
 export async function settleIn(page: Page, url: string): Promise<void> {
   await page.goto(url);
   await page.getByRole('link', { name: /Regatta dinner/ }).waitFor();
-  await page.getByRole('button', { name: 'That is how I write' }).click();
-  await page.getByRole('link', { name: /Regatta dinner/ }).waitFor();
+  const told = page.getByRole('button', { name: 'That is how I write' });
+  await told.click();
+  await told.waitFor({ state: 'detached' });
 }
 
 /** The cook's page with all members counted. */

@@ -190,6 +190,22 @@ describe('the shelf', () => {
   });
 });
 
+describe('a disk that takes nothing more', () => {
+  test('leaves one where one is and says that the last change is not kept', async () => {
+    await settleIn(page, app.url);
+    await page.getByRole('button', { name: 'A new cook' }).click();
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.add = () => {
+        throw new DOMException('no room', 'QuotaExceededError');
+      };
+    });
+    await page.getByRole('button', { name: 'Make the plan' }).click();
+    await page.getByText('Caution: the last change is not kept').waitFor();
+    await page.getByText('The browser has no more room for this site.').waitFor();
+    expect(new URL(page.url()).pathname).toBe('/new');
+  });
+});
+
 describe('a link that carries a cook', () => {
   test('leaves private fields out, is opened by a stranger, and is kept only when they say so', async () => {
     await settleIn(page, app.url);
@@ -203,14 +219,26 @@ describe('a link that carries a cook', () => {
     expect(new URL(link).pathname).toBe('/shared');
 
     const stranger = await visit(browser);
+    // The demo comes late, as on a slow line: it must not meet the shared cook under one id.
+    let comes = () => {};
+    const isComing = new Promise<void>((resolve) => {
+      comes = resolve;
+    });
+    await stranger.page.route(/\/first-run-|\/api\//, async (route) => {
+      await isComing;
+      await route.continue().catch(() => undefined);
+    });
     await stranger.page.goto(link);
     await stranger.page.getByText(/Shared with you: Regatta dinner/).waitFor();
     await stranger.page.getByRole('button', { name: 'Keep this cook' }).click();
     await stranger.page.waitForURL(/\/cook\//);
+    comes();
     const { pathname } = new URL(stranger.page.url());
     // Kept under an id of its own, so that nobody's cook is written over.
     expect(pathname).not.toBe('/cook/regatta-dinner');
-    await expect.poll(() => stranger.page.locator('h1').textContent()).toContain('13:');
+    // The demo was there before: both stand.
+    await stranger.page.goto(app.url);
+    await expect.poll(() => stranger.page.getByRole('link', { name: /Regatta dinner/ }).count()).toBe(2);
     expect(stranger.errors).toEqual([]);
     await stranger.context.close();
   });

@@ -99,6 +99,8 @@ export const webMessages = messages({
   'web.unkept': () => 'This browser keeps nothing for us.',
   'web.unkept.more': () =>
     'A private window or a full disk does that. Open the app in an ordinary window; nothing leaves this device.',
+  'web.not-kept': () => 'the last change is not kept',
+  'web.not-kept.more': () => 'What was kept before is. Do it again; if it stays so, load this page again.',
 
   'web.shelf.next': (p: { name: string; day: string; hour: string }) =>
     `Next at the pit: **${p.name}**, ${p.day}, at table **${p.hour}**.`,

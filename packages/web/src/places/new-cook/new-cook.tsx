@@ -111,7 +111,7 @@ export default function NewCook() {
       .join(' ');
   const firstOn = foresight?.plan.firstOnAt;
 
-  const make = () => {
+  const make = async () => {
     if (!isWhole || !heat.ok) {
       firstProblem.current?.querySelector<HTMLElement>('[aria-invalid=true]')?.focus();
       return;
@@ -119,8 +119,7 @@ export default function NewCook() {
     const id = newId();
     const cook = cookAs(id);
     if (!cook) return;
-    keeper.write(createEntry({ kind: 'cook', id }, cook));
-    go(`/cook/${id}`);
+    if (await keeper.write(createEntry({ kind: 'cook', id }, cook))) go(`/cook/${id}`);
   };
 
   return (

@@ -62,12 +62,11 @@ function Offer({ cook, said }: Extract<SharedCook, { ok: true }>) {
   const keeper = useKeeper();
   const [, go] = useLocation();
   const isKnown = useKept().cooks.has(cook.id);
-  const keep = () => {
+  const keep = async () => {
     // What stands under the cook's own id, now or once the server answers, is somebody's work: a shared cook never
     // writes over it.
     const id = newId();
-    keeper.write(createEntry({ kind: 'cook', id }, { ...cook, id }));
-    go(`/cook/${id}`);
+    if (await keeper.write(createEntry({ kind: 'cook', id }, { ...cook, id }))) go(`/cook/${id}`);
   };
   return (
     <>
@@ -93,7 +92,7 @@ function Offer({ cook, said }: Extract<SharedCook, { ok: true }>) {
         ))}
         {isKnown ? <p>{text('web.shared.known')}</p> : null}
         <div className="keys">
-          <Key kind="first" onClick={keep}>
+          <Key kind="first" onClick={() => void keep()}>
             {text('web.shared.keep')}
           </Key>
         </div>

@@ -79,8 +79,8 @@ export function useCookFiles(): CookFiles {
       setResult({ file: file.name, reading });
       if (!reading.ok) return;
       const read = subjectOf(reading.document);
-      keeper.write(...entriesOfFile(state, read));
-      if (read.subject.kind === 'cook' && files.length === 1 && reading.remarks.length === 0)
+      const isKept = await keeper.write(...entriesOfFile(state, read));
+      if (isKept && read.subject.kind === 'cook' && files.length === 1 && reading.remarks.length === 0)
         go(`/cook/${read.subject.id}`);
     }
   };
