@@ -27,6 +27,16 @@ export { explainPiece, tellingMoments } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export { ifOtherCut } from './forecast/otherCut.ts';
 export {
+  SALT_WORDS,
+  type SaltForecast,
+  type SaltFrom,
+  type SaltPart,
+  type SaltWord,
+  saltForecast,
+  saltSaid,
+} from './forecast/salt.ts';
+export {
+  MEASURES,
   type Measure,
   type Narrowing,
   type PieceSensitivity,
@@ -42,7 +52,13 @@ export {
   type StageForecast,
   TIMED_WORDS,
 } from './forecast/types.ts';
-export { type PieceZones, type Zone, type ZoneForecast, zonesOf } from './forecast/zones.ts';
+export {
+  type PieceZones,
+  type Zone,
+  type ZoneForecast,
+  zonesOf,
+  zonesOfCut,
+} from './forecast/zones.ts';
 export { type AllergenLine, allergenTable } from './guests/at-risk.ts';
 export {
   type BuyingList,

@@ -8,8 +8,9 @@ import {
   standingNotices,
   withAlternatives,
 } from '@pitwright/engine';
-import { type SauceOutcome, sauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
+import { type SauceOutcome, saltG, sauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
 import type { Cook, Formula, Range, Said } from '@pitwright/model';
+import { eatersOf } from './eater.ts';
 import type { FormulaReport, PlanReport } from './report.ts';
 
 const ZERO_CELSIUS_K = 273.15;
@@ -42,6 +43,8 @@ function formulaReport(formula: Formula, cook: Cook): FormulaReport {
       amount: line.amount,
     })),
     totalKg: outcome.rawMassG / 1000,
+    saltShare: saltG(outcome.finished) / outcome.finishedMassG,
+    densityKgM3: outcome.after.densityKgM3,
     ...(outcome.waterOffG > 0 && {
       yieldKg: outcome.finishedMassG / 1000,
       yieldM3: outcome.finishedVolumeMl / 1e6,
@@ -59,7 +62,14 @@ const simmersOf = (formulas: readonly FormulaReport[]): Record<string, Range> =>
 function bareReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
   const formulas = cook.formulas.map((formula) => formulaReport(formula, cook));
   const plan = planCook(cook, forecast, { simmers: simmersOf(formulas), ...(solveLp && { solveLp }) });
-  return { cook, forecast, plan, formulas, notices: standingNotices(cook) };
+  return {
+    cook,
+    forecast,
+    plan,
+    formulas,
+    eaters: eatersOf(cook, forecast, plan, formulas),
+    notices: standingNotices(cook),
+  };
 }
 
 /** What follows a hand that still moves something: the plan alone, for other ways would be foreseen for nothing. */
@@ -93,5 +103,6 @@ export function pinnedReport(report: PlanReport, cook: Cook): PlanReport {
     pinned,
     simmers: simmersOf(report.formulas),
   });
-  return { ...report, cook, plan: { ...plan, wouldReach, alternatives } };
+  const eaters = eatersOf(cook, report.forecast, plan, report.formulas);
+  return { ...report, cook, eaters, plan: { ...plan, wouldReach, alternatives } };
 }

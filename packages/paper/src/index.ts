@@ -9,6 +9,7 @@ export {
   ownNotices,
   sharedNotices,
 } from './concerns.ts';
+export type { EaterReport } from './eater.ts';
 export { gatherReport, pinnedReport, previewReport } from './gather.ts';
 export { type FormulaLineReport, type FormulaReport, type PlanReport, pieceOf } from './report.ts';
 export { sheetHtml } from './sheet/html.ts';

@@ -1,5 +1,6 @@
 import type { CookForecast, CookPlan, Notice } from '@pitwright/engine';
 import type { Cook, Formula, Piece, Quantity, Range, Said } from '@pitwright/model';
+import type { EaterReport } from './eater.ts';
 
 /** One line of a formula by mass. */
 export interface FormulaLineReport {
@@ -29,6 +30,9 @@ export interface FormulaReport {
   };
   /** [s] */
   readonly simmerS?: Range;
+  /** Salt in the finished formula [1], and how heavy it is [kg/m³]; missing where it does not work out. */
+  readonly saltShare?: number;
+  readonly densityKgM3?: number;
   /** What the bench says of it: consistency, keeping, allergens. */
   readonly said: readonly Said[];
 }
@@ -39,6 +43,8 @@ export interface PlanReport {
   readonly forecast: CookForecast;
   readonly plan: CookPlan;
   readonly formulas: readonly FormulaReport[];
+  /** What is on the plate, piece by piece. */
+  readonly eaters: readonly EaterReport[];
   /** Standing cautions, each naming what it concerns where it concerns one thing. */
   readonly notices: readonly Notice[];
 }

@@ -18,6 +18,7 @@ export {
 } from './messages/message.ts';
 export { webMessages } from './messages/web.ts';
 export { cutName, KNOWN_CUT_NAMES } from './names/cuts.ts';
+export { barkName, colourName, saltName, saltPartName } from './names/eaten.ts';
 export { biteName, levelName, pitName, rulesName, stageName } from './names/words.ts';
 export { type Printer, printer } from './printer.ts';
 export { writtenQuantity } from './quantity.ts';

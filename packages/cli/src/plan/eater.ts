@@ -1,6 +1,7 @@
 /** What the eater gets of a piece, as the plan puts it on the table. */
-import { type CookPlan, type EaterForecast, eaterAt, eaterSaid, type PieceForecast } from '@pitwright/engine';
-import type { Cook, Range } from '@pitwright/model';
+import { type EaterForecast, eaterSaid, type PieceForecast, saltSaid } from '@pitwright/engine';
+import type { Range } from '@pitwright/model';
+import type { EaterReport, PlanReport } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
 import type { PlanJson } from './schema.ts';
 
@@ -28,29 +29,29 @@ const eaterJson = (eater: EaterForecast): EaterJson => ({
   yieldShare: rangeJson(eater.yieldShare),
 });
 
-interface Planned {
-  readonly cook: Cook;
-  readonly plan: CookPlan;
-}
-
-function atTable({ cook, plan }: Planned, foreseen: PieceForecast): EaterForecast | undefined {
-  const planned = plan.pieces.find((piece) => piece.pieceId === foreseen.pieceId);
-  if (!planned) return undefined;
-  const elapsedS = (Date.parse(plan.table.at) - Date.parse(planned.onAt)) / 1000;
-  return eaterAt(cook, foreseen.columns, elapsedS);
-}
+const eaterOf = (report: PlanReport, pieceId: string): EaterReport | undefined =>
+  report.eaters.find((one) => one.pieceId === pieceId);
 
 /** Off the heat and at the serving hour; null for a piece without a stage on the heat. */
-export function eatersJson(report: Planned, foreseen: PieceForecast): PlanJson['pieces'][number]['eater'] {
-  const table = atTable(report, foreseen);
-  return foreseen.eater && table ? { offHeat: eaterJson(foreseen.eater), table: eaterJson(table) } : null;
+export function eatersJson(report: PlanReport, foreseen: PieceForecast): PlanJson['pieces'][number]['eater'] {
+  const { atTable, salt } = eaterOf(report, foreseen.pieceId) ?? {};
+  if (!foreseen.eater || !atTable) return null;
+  return {
+    offHeat: eaterJson(foreseen.eater),
+    table: eaterJson(atTable),
+    salt: salt
+      ? { words: chancesJson(salt.words), perKg: rangeJson(salt.perKg), parts: [...salt.parts] }
+      : null,
+  };
 }
 
 /** A stall to be expected, then what is on the table at the serving hour; empty where no try gets there. */
-export function eaterText(report: Planned, foreseen: PieceForecast, print: Printer): string {
-  const eater = atTable(report, foreseen);
-  const gets = eater && eaterSaid(eater, foreseen.members);
+export function eaterText(report: PlanReport, foreseen: PieceForecast, print: Printer): string {
+  const { atTable, salt } = eaterOf(report, foreseen.pieceId) ?? {};
+  const gets = atTable && eaterSaid(atTable, foreseen.members);
   // A share that never gets there is said where the plan counts the misses.
   const stall = foreseen.notices.filter(({ id }) => id === 'forecast.stall');
-  return [...stall, ...(gets ? [gets] : [])].map((said) => say(said, print)).join(' ');
+  return [...stall, ...(gets ? [gets] : []), ...(gets && salt ? [saltSaid(salt, foreseen.members)] : [])]
+    .map((said) => say(said, print))
+    .join(' ');
 }

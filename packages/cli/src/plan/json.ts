@@ -11,6 +11,7 @@ import {
   taskSaid,
 } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
+import { type Closer, closerOf } from './closer.ts';
 import { eatersJson } from './eater.ts';
 import type { PlanJson } from './schema.ts';
 
@@ -58,6 +59,27 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
     surfaceC: rangeJson(stage.surfaceC),
     sign: stage.sign ? said(stage.sign) : null,
   });
+  const closer = closerOf(report);
+  const measuringJson = ({ sensitivity }: Closer) => ({
+    widthS: finite(sensitivity.widthS),
+    narrowings: sensitivity.narrowings.map(({ measure, widthS }) => ({ measure, widthS: finite(widthS) })),
+    said: sensitivity.said ? said(sensitivity.said) : null,
+  });
+  const zonesJson = ({ zones }: Closer) =>
+    zones
+      ? {
+          decides: zones.decides ?? null,
+          zones: zones.zones.map(({ zone, massKg, offHeatS, readyS, coreC, biteChance }) => ({
+            zone,
+            massKg,
+            offHeatS: rangeJson(offHeatS),
+            readyS: rangeJson(readyS),
+            coreC: rangeJson(coreC),
+            biteChance: shareOf(biteChance),
+          })),
+          said: zones.said.map(said),
+        }
+      : null;
   const pieceJson = (planned: PlannedPiece) => {
     const piece = pieceOf(cook, planned.pieceId);
     const foreseen = forecast.pieces.find((one) => one.pieceId === planned.pieceId)!;
@@ -88,6 +110,8 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
         Object.entries(foreseen.biteChances).map(([bite, chance]) => [bite, shareOf(chance)]),
       ),
       eater: eatersJson(report, foreseen),
+      measuring: measuringJson(closer.get(piece.id)!),
+      zones: zonesJson(closer.get(piece.id)!),
       notices: [...foreseen.notices, ...noticesOf(report.notices, piece.id)].map(said),
     };
   };

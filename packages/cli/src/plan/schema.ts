@@ -1,4 +1,5 @@
 /** The published form of `plan --json`. Figures are SI (temperatures °C), instants UTC; null where there is none. */
+import { MEASURES } from '@pitwright/engine';
 import { z } from 'zod';
 
 const instant = z.string().describe('UTC instant, ISO 8601 with a final Z');
@@ -46,6 +47,21 @@ const eaterForm = z.strictObject({
   yieldShare: rangeForm.describe('left of the raw mass, bone counted'),
 });
 
+const saltForm = z.strictObject({
+  words: chancesForm,
+  perKg: rangeForm.describe('g in a kilogram as served'),
+  parts: z.array(z.strictObject({ part: z.string(), share })).describe('the largest first'),
+});
+
+const zoneForm = z.strictObject({
+  zone: z.string(),
+  massKg: z.number(),
+  offHeatS: rangeForm.describe('its stages end with the probe and the hand on it, s from meat-on'),
+  readyS: rangeForm.describe('that, and its bite reached, s from meat-on'),
+  coreC: rangeForm.describe('when the whole piece comes off'),
+  biteChance: share.describe('of the bite asked or a softer one, when the whole piece comes off'),
+});
+
 const pieceForm = z.strictObject({
   id: z.string(),
   letter: z.string(),
@@ -66,9 +82,26 @@ const pieceForm = z.strictObject({
   lossKg: rangeForm.describe('of one item, by the end of its last stage on the heat'),
   biteChances: z.record(z.string(), share),
   eater: z
-    .strictObject({ offHeat: eaterForm, table: eaterForm })
+    .strictObject({ offHeat: eaterForm, table: eaterForm, salt: saltForm.nullable() })
     .nullable()
     .describe('what the eater gets, as the last stage on the heat ends and at the serving hour'),
+  measuring: z
+    .strictObject({
+      widthS: figure.describe('10 to 90 % of the ready time as things are told, s'),
+      narrowings: z.array(
+        z.strictObject({ measure: z.enum(MEASURES), widthS: figure.describe('once it is known, s') }),
+      ),
+      said: saidForm.nullable(),
+    })
+    .describe('what could still be measured, the narrowest first'),
+  zones: z
+    .strictObject({
+      decides: z.string().nullable().describe('the muscle that is ready last; null: both together'),
+      zones: z.array(zoneForm),
+      said: z.array(saidForm),
+    })
+    .nullable()
+    .describe('the muscles of a whole brisket or a bird; null: of one muscle'),
   notices: z.array(saidForm),
 });
 

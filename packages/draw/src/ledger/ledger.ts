@@ -1,5 +1,4 @@
 import { type Drawing, isNarrow, type Setting } from '../drawing.ts';
-import { seriesAt } from '../inside/field.ts';
 import { closed, line, type Mark, type Point, path } from '../mark.ts';
 import { text } from '../text.ts';
 import type { Axis } from '../time/axis.ts';
@@ -14,6 +13,9 @@ export interface HeatLedger {
   readonly driesW: readonly number[];
 }
 
+/** Width of the figures of the axis. */
+const FIGURES_PX = 56;
+
 /** A round figure at or above the greatest value, whose half is round too. */
 function roundTop(value: number): number {
   const power = 10 ** Math.floor(Math.log10(Math.max(1, value)));
@@ -27,7 +29,7 @@ export function heatLedger(
   voice: Voice,
   { axis, height = 130 }: { axis: Axis; height?: number },
 ): Drawing {
-  const shown = ledger.timesS
+  const shown: Shown[] = ledger.timesS
     .map((atS, i) => ({ atS, into: Math.max(0, ledger.intoW[i]!), dries: Math.max(0, ledger.driesW[i]!) }))
     .filter(({ atS }) => atS >= axis.fromS && atS <= axis.toS);
   const top = roundTop(Math.max(1, ...shown.map((s) => s.into)));
@@ -53,28 +55,27 @@ export function heatLedger(
       },
     ),
   ]);
-  const middleS = shown.length > 0 ? shown[Math.floor(shown.length * 0.45)]!.atS : axis.fromS;
-  const at = (values: readonly number[]): number => Math.max(0, seriesAt(ledger.timesS, values, middleS));
+  const dries = (s: Shown): number => Math.min(s.dries, s.into);
+  // On a narrow sheet the figures of the axis stand inside it.
+  const fromX = axis.x0 + (narrow ? FIGURES_PX : 0);
+  const spots = shown
+    .map((s) => ({ x: axis.x(s.atS), intoY: y(s.into), driesY: y(dries(s)), footY: foot }))
+    .filter(({ x }) => x >= fromX);
+  const driesAt = roomiest(spots, 'driesY', 'footY');
+  const warmsAt = roomiest(spots, 'intoY', 'driesY');
   const marks: Mark[] = [
     path(
       area((s) => s.into),
       'warms',
     ),
-    path(
-      area((s) => Math.min(s.dries, s.into)),
-      'dries',
-    ),
+    path(area(dries), 'dries'),
     line(axis.x0, foot, axis.x1, foot, 'rule1'),
     ...figures,
-    ...(shown.length > 0
-      ? [
-          text(axis.x(middleS) + 6, y(at(ledger.intoW)) - 6, voice.say({ id: 'draw.warms' }), {
-            className: 'ink halo strong',
-          }),
-          text(axis.x(middleS) + 6, foot - 6, voice.say({ id: 'draw.dries' }), {
-            className: 'ink halo strong',
-          }),
-        ]
+    ...(warmsAt
+      ? [text(warmsAt.x, warmsAt.y, voice.say({ id: 'draw.warms' }), { className: 'ink halo strong' })]
+      : []),
+    ...(driesAt?.isInside
+      ? [text(driesAt.x, driesAt.y, voice.say({ id: 'draw.dries' }), { className: 'ink halo strong' })]
       : []),
   ];
   const hourly = shown.filter((_, i) => i % Math.max(1, Math.floor(shown.length / 12)) === 0);
@@ -98,8 +99,50 @@ export function heatLedger(
   };
 }
 
+interface Shown {
+  readonly atS: number;
+  readonly into: number;
+  readonly dries: number;
+}
+
+interface Spot {
+  readonly x: number;
+  readonly intoY: number;
+  readonly driesY: number;
+  readonly footY: number;
+}
+
+/** A label of two short words, and the line it stands on. */
+const LABEL = { width: 70, height: 20, baseline: 5 } as const;
+
+/**
+ * Where a label has most room between two edges over its whole width; above the upper edge where no place is high
+ * enough. Undefined where the chart is narrower than the label.
+ */
+function roomiest(
+  spots: readonly Spot[],
+  upper: 'intoY' | 'driesY',
+  lower: 'driesY' | 'footY',
+): { readonly x: number; readonly y: number; readonly isInside: boolean } | undefined {
+  let best: { x: number; top: number; bottom: number } | undefined;
+  for (const [i, { x }] of spots.entries()) {
+    if (x + LABEL.width > spots.at(-1)!.x) break;
+    const over = spots.slice(i).filter((spot) => spot.x <= x + LABEL.width);
+    const top = Math.max(...over.map((spot) => spot[upper]));
+    const bottom = Math.min(...over.map((spot) => spot[lower]));
+    if (!best || bottom - top > best.bottom - best.top) best = { x, top, bottom };
+  }
+  if (!best) return undefined;
+  const { x, top, bottom } = best;
+  const inset = x + 4;
+  if (bottom - top >= LABEL.height)
+    return { x: inset, y: (top + bottom) / 2 + LABEL.baseline, isInside: true };
+  const over = spots.filter((spot) => spot.x >= x && spot.x <= x + LABEL.width);
+  return { x: inset, y: Math.min(...over.map((spot) => spot[upper])) - 6, isInside: false };
+}
+
 /** Share of the shown heat that dries, 0 to 1. */
-function shareDrying(shown: readonly { readonly into: number; readonly dries: number }[]): number {
+function shareDrying(shown: readonly Shown[]): number {
   const into = shown.reduce((sum, s) => sum + s.into, 0);
   const dries = shown.reduce((sum, s) => sum + Math.min(s.into, s.dries), 0);
   return into > 0 ? dries / into : 0;

@@ -1,5 +1,6 @@
 /** Why a piece is where it is: what holds it back now, and when that ends. Read from the member shown. */
-import type { Said } from '@pitwright/model';
+import type { Instant, Quantity, Said, StageKind } from '@pitwright/model';
+import { Temporal } from 'temporal-polyfill';
 import { isCooking } from '../meat/stagePlan.ts';
 import type { PieceInside } from './inside.ts';
 
@@ -17,6 +18,10 @@ const HELD_RISE_KPERH = 1;
 const HELD_FROM_C = 78;
 /** Below it most heat still goes into warming the outer part. */
 const COLD_TO_C = 55;
+/** Foil that lets less of the heat than this into vapour is tight. */
+const TIGHT_SHARE = 0.25;
+/** What is at hand to end a stall, by what the piece lies in. */
+const ENDED_BY: Readonly<Partial<Record<StageKind, string>>> = { foil: 'tight-foil', paper: 'foil-over' };
 
 function momentAt(inside: PieceInside, elapsedS: number): Moment {
   const { timesS, temperaturesC, intoW, driesW } = inside;
@@ -40,12 +45,19 @@ const share = (x: number) => ({ kind: 'fraction', si: x }) as const;
 const perHour = (k: number) => ({ kind: 'difference', si: k }) as const;
 
 /**
- * What holds the piece back at a moment and when that ends, in one statement. Times are elapsed from its meat-on.
+ * What holds the piece back at a moment and when that ends, in one statement.
  *
  * @param elapsedS from the piece's meat-on
+ * @param onAt its meat-on, so that an end is told by the hour; missing: as a time since meat-on
  */
-export function explainPiece(inside: PieceInside, elapsedS: number): Said {
+export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Instant): Said {
   const source = 'meat.md';
+  const whenAt = (s: number): Instant | Quantity =>
+    onAt === undefined
+      ? seconds(s)
+      : Temporal.Instant.from(onAt)
+          .add({ seconds: Math.round(s) })
+          .toString();
   const now = momentAt(inside, elapsedS);
   const stageAt = inside.stages.findIndex(({ endS }) => elapsedS < endS);
   const stage = inside.stages[stageAt < 0 ? inside.stages.length - 1 : stageAt]!;
@@ -58,20 +70,21 @@ export function explainPiece(inside: PieceInside, elapsedS: number): Said {
   const heat = { watts: Math.round(now.watts), dries: share(now.driesShare), core: celsius(now.coreC) };
   if (now.coreC < COLD_TO_C)
     return { id: 'explain.warms', params: { ...heat, surface: celsius(now.surfaceC) }, source };
-  if (stage.kind === 'foil')
+  if (stage.kind === 'foil' && now.driesShare < TIGHT_SHARE)
     return { id: 'explain.wrapped', params: { ...heat, rise: perHour(now.riseKPerH) }, source };
   const { stall } = inside;
+  const ends = ENDED_BY[stage.kind] ?? 'foil';
   if (stall && elapsedS >= stall.fromS && elapsedS < stall.toS)
-    return { id: 'explain.stall', params: { ...heat, until: seconds(stall.toS) }, source };
+    return { id: 'explain.stall', params: { ...heat, ends, until: whenAt(stall.toS) }, source };
   if (now.coreC >= HELD_FROM_C && now.riseKPerH < HELD_RISE_KPERH && now.driesShare > 0.5)
-    return { id: 'explain.held', params: heat, source };
+    return { id: 'explain.held', params: { ...heat, ends }, source };
   const nextS = stage === undefined ? Infinity : stage.endS;
   return {
     id: 'explain.dries',
     params: {
       ...heat,
       rise: perHour(now.riseKPerH),
-      ...(nextS < Infinity && { until: seconds(nextS) }),
+      ...(nextS < Infinity && { until: whenAt(nextS) }),
     },
     source,
   };
@@ -87,16 +100,22 @@ const SETTLED_S = 1800;
  */
 export function tellingMoments(inside: PieceInside, tableS: number): number[] {
   const lastS = Math.min(tableS, inside.timesS[inside.timesS.length - 1]!);
+  const { stall } = inside;
+  const stallS = stall && stall.fromS < lastS ? (stall.fromS + Math.min(stall.toS, lastS)) / 2 : Infinity;
   let startS = 0;
-  const middles = inside.stages.flatMap(({ endS }) => {
+  const middles = inside.stages.map(({ endS }) => {
+    const fromS = startS;
     const toS = Math.min(endS, lastS);
-    const middle = (startS + toS) / 2;
     startS = toS;
-    return [middle];
+    // The stall is told once, in its own middle.
+    const middleS = (fromS + toS) / 2;
+    const isTold = stall && middleS >= stall.fromS && middleS < stall.toS && stallS >= fromS && stallS <= toS;
+    return isTold ? stallS : middleS;
   });
-  const stall =
-    inside.stall && inside.stall.fromS < lastS ? [(inside.stall.fromS + inside.stall.toS) / 2] : [];
-  return [...new Set([Math.min(SETTLED_S, middles[0] ?? SETTLED_S), ...middles, ...stall])].sort(
-    (a, b) => a - b,
-  );
+  const moments = [
+    Math.min(SETTLED_S, middles[0] ?? SETTLED_S),
+    ...middles,
+    ...(stallS < Infinity ? [stallS] : []),
+  ];
+  return [...new Set(moments)].sort((a, b) => a - b);
 }

@@ -2,11 +2,13 @@
 import type { Cook, StageKind } from '@pitwright/model';
 import { outerFaceM2, type ResolvedPiece, resolveCook } from '../day/resolve.ts';
 import { FINE_SETTINGS, PieceRunner } from '../meat/run.ts';
+import type { StagePlan } from '../meat/stagePlan.ts';
 import { knownWord } from '../tender/bite.ts';
 import { CookDraws, PieceDraws } from './ensemble/draws.ts';
 import { memberOf } from './ensemble/member.ts';
 import { lastCookingStage, softeningRate } from './ensemble/run.ts';
 import { type CookForecast, type PieceColumns, TIMED_WORDS } from './types.ts';
+import { onWholeClock, type Zone, zonePiece } from './zones.ts';
 
 /** When each depth reaches the bite [s from meat-on]; ∞ = not within the run. */
 export interface BiteLine {
@@ -56,9 +58,10 @@ const STALL = { fromC: 55, toC: 85, slowKPerH: 4, leastS: 1800 } as const;
  * The chosen member finishes within the fine grid's difference of its time in `forecast` (0.5 %, docs/models/meat.md).
  *
  * @param forecast of this cook, with the seed it was made with
- * @throws RangeError on a piece that the forecast lacks
+ * @param zone one muscle of it, in the same members and with the clock of the whole; missing: the whole
+ * @throws RangeError on a piece that the forecast lacks, or a zone that the piece has not
  */
-export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string): PieceInside {
+export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string, zone?: Zone): PieceInside {
   const { pit, pieces } = resolveCook(cook);
   const piece = pieces.find((one) => one.id === pieceId);
   const columns = forecast.pieces.find((one) => one.pieceId === pieceId)?.columns;
@@ -69,18 +72,22 @@ export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string)
   const at = (share: number): number => order[Math.round(share * (order.length - 1))]!.member;
   const runner = new PieceRunner({ ...FINE_SETTINGS, tailS: TAIL_S }, softeningRate);
   runner.solver.doseEverywhere = true;
+  const body = zone === undefined ? piece : zonePiece(piece, zone);
   const follow = (member: number): Followed => {
     const item = slowestItem(piece, columns, member);
     const drawn = memberOf(
-      piece,
+      body,
       pit,
       new CookDraws(forecast.seed).of(member),
       new PieceDraws(forecast.seed, piece.id, piece.items),
       member,
       item,
     );
-    const word = TIMED_WORDS.indexOf(knownWord(piece.cut.tissue, piece.bite) as (typeof TIMED_WORDS)[number]);
-    return followed(runner, piece, drawn, word);
+    const word = TIMED_WORDS.indexOf(knownWord(body.cut.tissue, body.bite) as (typeof TIMED_WORDS)[number]);
+    const row = (member * columns.items + item) * columns.stages;
+    const wholeEndS = columns.stageEndS.subarray(row, row + columns.stages);
+    const stages = zone === undefined ? drawn.stages : wholeClock(drawn.stages, wholeEndS);
+    return followed(runner, body, { ...drawn, stages }, word);
   };
   const middle = follow(at(0.5));
   const isAsked = middle.bite.depthShares.length > 0;
@@ -93,6 +100,15 @@ export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string)
     ...(isAsked && { bite: { p10: follow(at(0.1)).bite, p50: bite, p90: follow(at(0.9)).bite } }),
     ...(stall && { stall }),
   };
+}
+
+/** The stages as the whole piece has them in this member; what lasts until the table, or never ends, stays as told. */
+function wholeClock(stages: readonly StagePlan[], wholeEndS: Float64Array): readonly StagePlan[] {
+  const isOpen = (stage: StagePlan, s: number): boolean =>
+    stage.trigger.by === 'table' || !(wholeEndS[s]! < Infinity);
+  const open = stages.findIndex(isOpen);
+  const ended = open < 0 ? stages.length : open;
+  return [...onWholeClock(stages.slice(0, ended), wholeEndS)!, ...stages.slice(ended)];
 }
 
 function slowestItem(piece: ResolvedPiece, columns: PieceColumns, member: number): number {

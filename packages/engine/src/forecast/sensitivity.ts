@@ -34,7 +34,7 @@ export interface PieceSensitivity {
   readonly widthS: number;
   /** What could still be measured, the narrowest first. */
   readonly narrowings: readonly Narrowing[];
-  /** The best of them; that none is worth it; missing where the late end never comes either way. */
+  /** The best of them, and the next where it is worth it too; that none is; missing where the late end never comes either way. */
   readonly said?: Said;
 }
 
@@ -94,11 +94,17 @@ function onceKnown(
 
 const seconds = (s: number) => ({ kind: 'time', si: s }) as const;
 
-function saidOf(nowS: number, best: Narrowing | undefined): Said | undefined {
-  if (!best || (nowS < Infinity && best.widthS > (1 - WORTH_SAYING) * nowS))
-    return nowS < Infinity ? { id: 'narrow.none', source: 'forecast.md' } : undefined;
-  if (!(best.widthS < Infinity)) return undefined;
-  const params = { measure: best.measure, after: seconds(best.widthS) };
+const isWorthIt = (nowS: number, { widthS: afterS }: Narrowing): boolean =>
+  afterS < Infinity && !(nowS < Infinity && afterS > (1 - WORTH_SAYING) * nowS);
+
+function saidOf(nowS: number, narrowings: readonly Narrowing[]): Said | undefined {
+  const [best, next] = narrowings.filter((narrowing) => isWorthIt(nowS, narrowing));
+  if (!best) return nowS < Infinity ? { id: 'narrow.none', source: 'forecast.md' } : undefined;
+  const params = {
+    measure: best.measure,
+    after: seconds(best.widthS),
+    ...(next && { next: next.measure, nextAfter: seconds(next.widthS) }),
+  };
   return nowS < Infinity
     ? { id: 'narrow.most', params: { ...params, now: seconds(nowS) }, source: 'forecast.md' }
     : { id: 'narrow.brings-in', params, source: 'forecast.md' };
@@ -113,11 +119,15 @@ function saidOf(nowS: number, best: Narrowing | undefined): Said | undefined {
 export function sensitivityOf(
   cook: Cook,
   { pieces: foreseen, seed, members: all }: CookForecast,
-  members = Math.min(SENSITIVITY_MEMBERS, all),
+  {
+    members = Math.min(SENSITIVITY_MEMBERS, all),
+    pieceIds,
+  }: { readonly members?: number; readonly pieceIds?: readonly string[] } = {},
 ): PieceSensitivity[] {
   const { pit, pieces } = resolveCook(cook);
   const runner = ensembleRunner();
-  return foreseen.map(({ pieceId, readyS }) => {
+  const asked = foreseen.filter(({ pieceId }) => !pieceIds || pieceIds.includes(pieceId));
+  return asked.map(({ pieceId, readyS }) => {
     const piece = pieces.find((one) => one.id === pieceId);
     const written = cook.pieces.find((one) => one.id === pieceId);
     if (!piece || !written) throw new RangeError(`the cook has no piece ${pieceId}`);
@@ -133,7 +143,7 @@ export function sensitivityOf(
         },
       ];
     }).sort((a, b) => (a.widthS < b.widthS ? -1 : a.widthS > b.widthS ? 1 : 0));
-    const said = saidOf(nowS, narrowings[0]);
+    const said = saidOf(nowS, narrowings);
     return { pieceId, widthS: nowS, narrowings, ...(said && { said }) };
   });
 }

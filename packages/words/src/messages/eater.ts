@@ -1,4 +1,4 @@
-import { barkName, colourName } from '../names/eaten.ts';
+import { barkName, colourName, saltName, saltPartName } from '../names/eaten.ts';
 import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
@@ -40,4 +40,9 @@ export const eaterMessages = messages({
         : `${colourName(p.colourLow)} to ${colourName(p.colourHigh)}`;
     return `At the table: bark, ${barkName(p.bark)} (${print.timesIn(p.barkShare, p.members)}; ${thickness(p.barkLowM, p.barkHighM, print)}); ${colour}; ${p.juiciness} (${print.timesIn(p.juicinessShare, p.members)}); ${percent(p.yieldLow)}–${percent(p.yieldHigh)} % of its raw weight left.`;
   },
+  'eater.salt': (
+    p: { word: string; share: number; low: number; high: number; most: string; members: number },
+    print,
+  ) =>
+    `Salt: ${saltName(p.word)} (${print.timesIn(p.share, p.members)}; ${print.number(p.low)}–${print.number(p.high)} g in a kilo served), most of it from the ${saltPartName(p.most)}.`,
 });

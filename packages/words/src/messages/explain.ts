@@ -1,4 +1,5 @@
 import type { Quantity } from '@pitwright/model';
+import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
 const ZERO_CELSIUS_K = 273.15;
@@ -9,22 +10,42 @@ interface Heat {
   readonly core: Quantity;
 }
 
-const percent = (share: Quantity): string => `${Math.round(share.si * 100)} %`;
+const celsius = (temperature: Quantity, print: Printer): string =>
+  print.temperatureC(temperature.si - ZERO_CELSIUS_K);
 
-/** Why a piece is where it is: what holds it back now, and when that ends. */
+/** A share as a cook says it; the ledger has the figure. */
+function sharePart({ si }: Quantity): string {
+  if (si >= 0.9) return 'Nearly all its heat';
+  if (si >= 0.6) return 'Most of its heat';
+  if (si >= 0.4) return 'Half its heat';
+  return si >= 0.15 ? 'Some of its heat' : 'Hardly any of its heat';
+}
+
+/** An instant, or a time since meat-on where no hour is set. */
+const when = (until: Quantity | string, print: Printer): string =>
+  typeof until === 'string' ? print.aboutClock(until) : print.elapsedS(until.si);
+
+/** Why a piece is where it is: what holds it back now, and when that ends. One plain sentence each. */
 export const explainMessages = messages({
   'explain.warms': (p: Heat & { surface: Quantity }, print) =>
-    `Of ${p.watts} W into it ${percent(p.dries)} dries the surface; the rest warms it from the outside in. Surface ${print.temperatureC(p.surface.si - ZERO_CELSIUS_K)}, middle ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)}: the middle follows by and by.`,
-  'explain.stall': (p: Heat & { until: Quantity }, print) =>
-    `The stall: the meat gives up its juice and ${percent(p.dries)} of ${p.watts} W goes into drying that off, so the middle hangs at ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)}. It ends by itself about ${print.elapsedS(p.until.si)}; foil ends it now.`,
-  'explain.dries': (p: Heat & { rise: Quantity; until?: Quantity }, print) =>
-    `${percent(p.dries)} of ${p.watts} W still goes into drying; the middle, ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)}, rises ${print.differenceK(p.rise.si)} an hour${p.until ? `, to the end of this stage about ${print.elapsedS(p.until.si)}` : ''}.`,
+    `It warms from the outside in: surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)}.`,
+  'explain.stall': (p: Heat & { until: Quantity | string; ends: string }, print) =>
+    `The stall: juice comes out and drying it off takes ${sharePart(p.dries).toLowerCase()}. The middle hangs at ${celsius(p.core, print)} until about ${when(p.until, print)}; ${STALL_ENDS[p.ends] ?? p.ends} ends it sooner.`,
+  'explain.dries': (p: Heat & { rise: Quantity; until?: Quantity | string }, print) =>
+    `${sharePart(p.dries)} dries it; the middle, ${celsius(p.core, print)}, rises ${print.differenceK(p.rise.si)} an hour.`,
   'explain.wrapped': (p: Heat & { rise: Quantity }, print) =>
-    `In foil next to nothing dries: ${p.watts} W go into warming it, ${print.differenceK(p.rise.si)} an hour in the middle, now ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)}. Only its thickness holds it back.`,
-  'explain.held': (p: Heat, print) =>
-    `Drying through the bark takes ${percent(p.dries)} of ${p.watts} W and the middle stays at ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)}. That does not end by itself: a hotter pit or a wrap ends it.`,
+    `In foil next to nothing dries: the heat warms it, ${print.differenceK(p.rise.si)} an hour in the middle, now ${celsius(p.core, print)}. Only its thickness holds it back.`,
+  'explain.held': (p: Heat & { ends: string }, print) =>
+    `Drying through the bark takes ${sharePart(p.dries).toLowerCase()}: the middle stays at ${celsius(p.core, print)}. That does not end by itself; ${STALL_ENDS[p.ends] ?? p.ends} ends it.`,
   'explain.rests': (p: { core: Quantity; surface: Quantity }, print) =>
-    `Off the heat: surface ${print.temperatureC(p.surface.si - ZERO_CELSIUS_K)}, middle ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)} and falling; it goes on softening while the middle is hot.`,
+    `Off the heat: surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)} and falling; it goes on softening while it is hot.`,
   'explain.evens-out': (p: { core: Quantity; surface: Quantity }, print) =>
-    `Off the heat: the outside, ${print.temperatureC(p.surface.si - ZERO_CELSIUS_K)}, still warms the middle, now ${print.temperatureC(p.core.si - ZERO_CELSIUS_K)}.`,
+    `Off the heat: the outside, ${celsius(p.surface, print)}, still warms the middle, now ${celsius(p.core, print)}.`,
 });
+
+/** What would end it, by what the piece lies in. */
+const STALL_ENDS: Readonly<Record<string, string>> = {
+  foil: 'foil, or a hotter pit,',
+  'foil-over': 'foil over the paper, or a hotter pit,',
+  'tight-foil': 'tighter foil, or a hotter pit,',
+};

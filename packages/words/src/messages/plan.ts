@@ -76,6 +76,7 @@ export const planMessages = messages({
   'plan.section.formulas': () => 'Sauce, rub, spritz',
   'plan.section.cautions': () => 'Cautions for the whole cook',
 
+  'plan.section.ledger': () => 'Where its heat goes, of one item',
   'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
   'plan.why.member': () =>
     'Told of one try, the one whose finish is nearest the middle, put on at the planned hour.',

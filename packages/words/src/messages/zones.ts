@@ -10,20 +10,35 @@ const span = ({ p10, p90 }: Range, print: Printer): string =>
       ? `in ${print.durationS(p10)} or more, and not always at all`
       : 'not at all';
 
-/** Flat and point of a whole brisket. Shares 0 to 1. */
+interface Two {
+  readonly first: string;
+  readonly second: string;
+}
+interface Ready extends Two {
+  readonly firstReady: Range;
+  readonly secondReady: Range;
+}
+
+const bothReady = (p: Ready, print: Printer): string =>
+  `The ${p.first} is ready ${span(p.firstReady, print)}, the ${p.second} ${span(p.secondReady, print)}`;
+
+/** Muscles of one piece: flat and point, breast and thigh. Times from meat-on, shares 0 to 1. */
 export const zonesMessages = messages({
+  'zones.decides': (p: Ready & { decides: string }, print) =>
+    `${bothReady(p, print)}: the ${p.decides} decides.`,
+  'zones.together': (p: Ready, print) => `${bothReady(p, print)}: neither waits long for the other.`,
   'zones.off-heat': (
-    p: {
+    p: Two & {
       bite: string;
       members: number;
-      flatCore: Range;
-      pointCore: Range;
-      flatChance: number;
-      pointChance: number;
+      firstCore: Range;
+      secondCore: Range;
+      firstChance: number;
+      secondChance: number;
     },
     print,
   ) =>
-    `Off the heat the middle of the flat is at ${print.temperatureRangeC(p.flatCore.p10, p.flatCore.p90)}, of the point at ${print.temperatureRangeC(p.pointCore.p10, p.pointCore.p90)}; ${biteName(p.bite as Bite)} or softer: flat ${print.timesIn(p.flatChance, p.members)}, point ${print.timesIn(p.pointChance, p.members)}.`,
-  'zones.probe': (p: { flatOff: Range; pointOff: Range }, print) =>
-    `With the probe in the flat it comes off ${span(p.flatOff, print)}; with the probe in the point ${span(p.pointOff, print)}.`,
+    `Off the heat the middle of the ${p.first} is at ${print.temperatureRangeC(p.firstCore.p10, p.firstCore.p90)}, of the ${p.second} at ${print.temperatureRangeC(p.secondCore.p10, p.secondCore.p90)}; ${biteName(p.bite as Bite)} or softer: ${p.first} ${print.timesIn(p.firstChance, p.members)}, ${p.second} ${print.timesIn(p.secondChance, p.members)}.`,
+  'zones.probe': (p: Two & { firstOff: Range; secondOff: Range }, print) =>
+    `With the probe in the ${p.first} it comes off ${span(p.firstOff, print)}; with the probe in the ${p.second} ${span(p.secondOff, print)}.`,
 });

@@ -17,6 +17,19 @@ const COLOUR_NAMES: Readonly<Record<string, string>> = {
   'black-brown': 'black-brown',
 };
 
+const SALT_NAMES: Readonly<Record<string, string>> = {
+  mild: 'mild',
+  seasoned: 'seasoned',
+  salty: 'salty',
+};
+
+const SALT_PART_NAMES: Readonly<Record<string, string>> = {
+  rub: 'rub',
+  spritz: 'spritz',
+  glaze: 'glaze',
+  solution: 'added solution',
+};
+
 function named(names: Readonly<Record<string, string>>, word: string): string {
   const name = names[word];
   if (name === undefined) throw new RangeError(`no name for ${word}`);
@@ -25,3 +38,5 @@ function named(names: Readonly<Record<string, string>>, word: string): string {
 
 export const barkName = (word: string): string => named(BARK_NAMES, word);
 export const colourName = (word: string): string => named(COLOUR_NAMES, word);
+export const saltName = (word: string): string => named(SALT_NAMES, word);
+export const saltPartName = (part: string): string => named(SALT_PART_NAMES, part);

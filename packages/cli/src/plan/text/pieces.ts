@@ -1,7 +1,8 @@
-import { type PlannedPiece, type PlannedStage, sensitivityOf, zonesOf } from '@pitwright/engine';
+import type { PlannedPiece, PlannedStage } from '@pitwright/engine';
 import type { Piece, Range, Said } from '@pitwright/model';
 import { ownNotices, type PlanReport, pieceMass, pieceName, pieceOf, sharedNotices } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
+import { closerOf, closerSaid } from '../closer.ts';
 import { eaterText } from '../eater.ts';
 import { type Column, heading, paragraph, row } from './layout.ts';
 import { noticeText } from './notices.ts';
@@ -91,18 +92,6 @@ function chanceSaid(planned: PlannedPiece, piece: Piece, members: number): Said[
   return said;
 }
 
-/** By piece: flat and point of a whole brisket, and the one measurement worth taking. */
-function furtherSaid({ cook, forecast }: PlanReport): ReadonlyMap<string, readonly Said[]> {
-  const measuring = sensitivityOf(cook, forecast).map(({ pieceId, said }) => ({
-    pieceId,
-    said: said && said.id !== 'narrow.none' ? [said] : [],
-  }));
-  const found = new Map<string, Said[]>();
-  for (const { pieceId, said } of [...zonesOf(cook, forecast), ...measuring])
-    found.set(pieceId, [...(found.get(pieceId) ?? []), ...said]);
-  return found;
-}
-
 function pieceText(
   planned: PlannedPiece,
   report: PlanReport,
@@ -144,12 +133,12 @@ export function piecesText(report: PlanReport, print: Printer): string[] {
   const head = ['clock', 'in', 'stage', 'until', 'middle', 'surface'].map((name) =>
     tell(`plan.stage.head-${name}`),
   );
-  const further = furtherSaid(report);
+  const closer = closerOf(report);
   return [
     ...heading(tell('plan.section.pieces')),
     ...row(head, STAGES, 3),
     ...report.plan.pieces.flatMap((planned) =>
-      pieceText(planned, report, further.get(planned.pieceId) ?? [], print),
+      pieceText(planned, report, closerSaid(closer.get(planned.pieceId)!), print),
     ),
     '',
     ...paragraph(tell('plan.stage.at-its-end')),

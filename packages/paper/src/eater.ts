@@ -1,0 +1,102 @@
+import {
+  type CookForecast,
+  type CookPlan,
+  type EaterForecast,
+  eaterAt,
+  edibleYield,
+  findCut,
+  type PlannedStage,
+  type SaltForecast,
+  type SaltFrom,
+  saltForecast,
+} from '@pitwright/engine';
+import { EATEN_SHARE, glazeG, rubForSurface, slabSurfaceM2 } from '@pitwright/engine/sauce';
+import type { Cook, Piece, Range } from '@pitwright/model';
+import type { FormulaReport } from './report.ts';
+
+/** What is on the plate of one piece at the serving hour. */
+export interface EaterReport {
+  readonly pieceId: string;
+  /** Missing for a piece without a stage on the heat. */
+  readonly atTable?: EaterForecast;
+  /** Missing where no formula with salt in it is for the piece. */
+  readonly salt?: SaltForecast;
+}
+
+/** Coats of the glaze, and how far a hand is off them (common practice, no source). */
+const COATS = { low: 1, high: 2.5 } as const;
+/** A spritz drips more or less (judgement). */
+const SPRAYED = { low: 0.6, high: 1.5 } as const;
+/** Of the raw mass, where no yield is told for a cut (judgement, the middle of the yields that are). */
+const USUAL_YIELD: Range = { p10: 0.42, p50: 0.5, p90: 0.6, neverShare: 0 };
+
+const scaled = ({ p10, p50, p90, neverShare }: Range, by: number): Range => ({
+  p10: p10 * by,
+  p50: p50 * by,
+  p90: p90 * by,
+  neverShare,
+});
+
+const sprays = (piece: Piece, stages: readonly PlannedStage[]): number =>
+  piece.stages.reduce((kg, { spritz }, i) => {
+    const { startAt, endAt } = stages[i] ?? {};
+    if (!spritz || !startAt || !endAt) return kg;
+    const times = Math.floor((Date.parse(endAt) - Date.parse(startAt)) / 1000 / spritz.every.si);
+    const each = spritz.amount.kind === 'mass' ? spritz.amount.si : 1000 * spritz.amount.si;
+    return kg + times * each;
+  }, 0);
+
+/** Salt that the formulas bring onto one item [g], as spans. */
+function saltSources(
+  piece: Piece,
+  massKg: number,
+  formulas: readonly FormulaReport[],
+  stages: readonly PlannedStage[],
+): SaltFrom[] {
+  const cut = findCut(piece.cut);
+  const thicknessM = piece.thickness?.si ?? 2 * (cut?.halfThicknessM ?? 0.02);
+  const surfaceM2 = slabSurfaceM2(massKg, thicknessM);
+  return formulas.flatMap(({ formula, saltShare, densityKgM3 }): SaltFrom[] => {
+    if (saltShare === undefined || (formula.for && !formula.for.includes(piece.id))) return [];
+    const from = (
+      part: keyof typeof EATEN_SHARE & SaltFrom['part'],
+      lowG: number,
+      highG: number,
+    ): SaltFrom => ({
+      part,
+      lowG: lowG * saltShare * EATEN_SHARE[part],
+      highG: highG * saltShare * EATEN_SHARE[part],
+    });
+    if (formula.kind === 'rub') {
+      const { low, high } = rubForSurface(surfaceM2, 'light');
+      return [from('rub', low, high)];
+    }
+    if (formula.kind === 'spritz') {
+      const sprayedG = 1000 * sprays(piece, stages);
+      return [from('spritz', SPRAYED.low * sprayedG, SPRAYED.high * sprayedG)];
+    }
+    if (formula.kind !== 'sauce' || !piece.stages.some(({ kind }) => kind === 'glazed')) return [];
+    const glaze = (coats: number): number => glazeG([{ surfaceM2, coats }], densityKgM3 ?? 1000);
+    return [from('glaze', glaze(COATS.low), glaze(COATS.high))];
+  });
+}
+
+/** What the eater gets of every piece, as the plan puts it on the table. */
+export function eatersOf(
+  cook: Cook,
+  forecast: CookForecast,
+  plan: CookPlan,
+  formulas: readonly FormulaReport[],
+): EaterReport[] {
+  return forecast.pieces.flatMap(({ pieceId, columns }): EaterReport[] => {
+    const piece = cook.pieces.find((one) => one.id === pieceId);
+    const planned = plan.pieces.find((one) => one.pieceId === pieceId);
+    if (!piece || !planned) return [];
+    const elapsedS = (Date.parse(plan.table.at) - Date.parse(planned.onAt)) / 1000;
+    const atTable = eaterAt(cook, columns, elapsedS);
+    const massKg = piece.mass?.si ?? findCut(piece.cut)?.massKg ?? 1;
+    const edibleKg = scaled(edibleYield(piece.cut)?.share ?? USUAL_YIELD, massKg);
+    const salt = saltForecast(saltSources(piece, massKg, formulas, planned.stages), edibleKg);
+    return [{ pieceId, ...(atTable && { atTable }), ...(salt && { salt }) }];
+  });
+}
