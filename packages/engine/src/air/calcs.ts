@@ -4,10 +4,10 @@ import { refuse } from '../calc/problem.ts';
 import type { CalcInputs, CalcSpec } from '../calc/spec.ts';
 import { standardPressurePa } from './atmosphere.ts';
 import {
-  AIR_PRANDTL,
   airConductivityWmK,
   airDensityKgM3,
   airKinematicViscosityM2S,
+  airPrandtl,
   airViscosityPas,
 } from './dryAir.ts';
 import {
@@ -278,7 +278,7 @@ export const airCalcs: readonly CalcSpec[] = [
         conductivity: airConductivityWmK(temperatureC),
         viscosity: airViscosityPas(temperatureC),
         'kinematic-viscosity': airKinematicViscosityM2S(temperatureC, pressurePa),
-        prandtl: AIR_PRANDTL,
+        prandtl: airPrandtl(temperatureC),
       };
     },
   },

@@ -5,8 +5,10 @@ import { pow } from '../numeric/elementary.ts';
  * Conductivity by a power law, viscosity by Sutherland's law, density as an ideal gas.
  */
 
-/** Prandtl number of air, taken as constant: 0.72 at −20 °C, 0.69 at 250 °C. */
-export const AIR_PRANDTL = 0.7;
+/** Prandtl number of air [1]; within 1 % of Incropera & DeWitt, Table A.4, from 0 to 350 °C. */
+export function airPrandtl(temperatureC: number): number {
+  return 0.7095 - temperatureC * (1.35e-4 - 1.7e-7 * temperatureC);
+}
 
 /** Thermal conductivity of air [W/mK]. */
 export function airConductivityWmK(temperatureC: number): number {

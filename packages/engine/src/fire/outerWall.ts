@@ -1,5 +1,5 @@
 import { SEA_LEVEL_PA } from '../air/atmosphere.ts';
-import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2S } from '../air/dryAir.ts';
+import { airConductivityWmK, airKinematicViscosityM2S, airPrandtl } from '../air/dryAir.ts';
 import { crossFlowNusselt, mixedConvectionWm2K, naturalNusselt, rayleighNumber } from '../heat/convection.ts';
 import { radiationWm2K } from '../heat/radiation.ts';
 import { rootBetween } from '../numeric/roots.ts';
@@ -25,13 +25,12 @@ export interface OuterWallState {
 export function outerCoefficientWm2K(wall: OuterWall, skinC: number): number {
   const filmC = 0.5 * (skinC + wall.airC);
   const viscosity = airKinematicViscosityM2S(filmC, SEA_LEVEL_PA);
+  const prandtl = airPrandtl(filmC);
   const perLength = airConductivityWmK(filmC) / wall.diameterM;
-  const Ra = rayleighNumber(wall.diameterM, skinC - wall.airC, 1 / (filmC + 273.15), viscosity, AIR_PRANDTL);
-  const natural = naturalNusselt('horizontal-cylinder', Ra, AIR_PRANDTL) * perLength;
+  const Ra = rayleighNumber(wall.diameterM, skinC - wall.airC, 1 / (filmC + 273.15), viscosity, prandtl);
+  const natural = naturalNusselt('horizontal-cylinder', Ra, prandtl) * perLength;
   const wind =
-    wall.windMs === 0
-      ? 0
-      : crossFlowNusselt((wall.windMs * wall.diameterM) / viscosity, AIR_PRANDTL) * perLength;
+    wall.windMs === 0 ? 0 : crossFlowNusselt((wall.windMs * wall.diameterM) / viscosity, prandtl) * perLength;
   return mixedConvectionWm2K(natural, wind) + radiationWm2K(wall.emissivity, skinC, wall.airC);
 }
 

@@ -76,7 +76,7 @@ const waterActivity: CalcSpec = {
       'water-activity':
         given === 'sucrose'
           ? sucroseWaterActivity(numberOf(inputs, given), numberOf(inputs, 'temperature'))
-          : saltWaterActivity(numberOf(inputs, given)),
+          : saltWaterActivity(numberOf(inputs, given), numberOf(inputs, 'temperature')),
     };
   },
 };

@@ -14,6 +14,14 @@ describe('water activity of solutions', () => {
     expect(Math.abs(saltWaterActivity(molality) - expected)).toBeLessThanOrEqual(within);
   });
 
+  // Greenspan 1977, over the saturated brine; its strength from handbook solubilities (35.65 and 36.69 g in 100 g).
+  test.each([
+    [6.1, 0, 0.7551],
+    [6.278, 50, 0.7443],
+  ])('saturated brine of %d mol/kg at %d °C', (molality, celsius, expected) => {
+    expect(Math.abs(saltWaterActivity(molality, celsius) - expected)).toBeLessThanOrEqual(0.006);
+  });
+
   // Food-microbiology handbooks, from memory: 0.96 at 39.66 %, 0.98 at 25.5 %.
   test.each([
     [0.3966, 0.96],

@@ -1,5 +1,5 @@
 import { SEA_LEVEL_PA } from '../air/atmosphere.ts';
-import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2S } from '../air/dryAir.ts';
+import { airConductivityWmK, airKinematicViscosityM2S, airPrandtl } from '../air/dryAir.ts';
 import { quantityInput, wordInput } from '../calc/describe.ts';
 import { exactlyOne, maybeNumber, numberOf, textOf } from '../calc/given.ts';
 import { refuse } from '../calc/problem.ts';
@@ -43,7 +43,13 @@ const viscosityOf = (inputs: CalcInputs): number =>
     : positiveOf(inputs, 'kinematic-viscosity');
 const conductivityOf = (inputs: CalcInputs): number =>
   inputs.conductivity === undefined ? airConductivityWmK(filmC(inputs)) : positiveOf(inputs, 'conductivity');
-const prandtlOf = (inputs: CalcInputs): number => maybeNumber(inputs, 'prandtl') ?? AIR_PRANDTL;
+/** That of air at 20 °C where no temperature is told, as beside a Rayleigh number. */
+const prandtlOf = (inputs: CalcInputs): number => {
+  const given = maybeNumber(inputs, 'prandtl');
+  if (given !== undefined) return given;
+  const isTold = inputs['surface-temperature'] !== undefined && inputs['air-temperature'] !== undefined;
+  return airPrandtl(isTold ? filmC(inputs) : 20);
+};
 const deltaOf = (inputs: CalcInputs): number =>
   numberOf(inputs, 'surface-temperature') - numberOf(inputs, 'air-temperature');
 

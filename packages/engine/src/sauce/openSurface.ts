@@ -1,5 +1,5 @@
 /** Water leaving an open surface that does not boil. */
-import { AIR_PRANDTL, airConductivityWmK, airKinematicViscosityM2S } from '../air/dryAir.ts';
+import { airConductivityWmK, airKinematicViscosityM2S, airPrandtl } from '../air/dryAir.ts';
 import {
   humidityRatioFromVapour,
   moistAirDensityKgM3,
@@ -64,7 +64,7 @@ export function analogyFlux(s: OpenSurface, given: AirGiven = {}): { flux: numbe
   const filmC = (s.waterC + s.airC) / 2;
   const nu = given.kinematicViscosity ?? airKinematicViscosityM2S(filmC, s.pressurePa);
   const k = given.conductivity ?? airConductivityWmK(filmC);
-  const prandtl = given.prandtl ?? AIR_PRANDTL;
+  const prandtl = given.prandtl ?? airPrandtl(filmC);
   const diffusivity = vapourDiffusivity(filmC, s.pressurePa);
   const surface = surfaceHumidityRatio(s);
   const rhoSurface = moistAirDensityKgM3(s.waterC, surface, s.pressurePa);
