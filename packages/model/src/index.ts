@@ -1,7 +1,11 @@
+export { ownKey } from './file/label.ts';
 export { printCookFile } from './file/print.ts';
 export type { FileProblem } from './file/problem.ts';
 export { type CookDocument, type CookFileReading, MOST_CHARACTERS, readCookFile } from './file/read.ts';
 export { type Private, withoutPrivate } from './file/share.ts';
+export { slug } from './file/slug.ts';
+export { changesBetweenLines } from './formula/difference.ts';
+export { chosenVariant, lostChanges, madeCook, madeFormula } from './formula/made.ts';
 export { changesBetween } from './history/changes.ts';
 export {
   type Change,

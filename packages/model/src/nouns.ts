@@ -177,6 +177,35 @@ export interface FormulaLine {
   readonly amount: Quantity<'mass'> | Quantity<'volume'>;
   readonly note?: string;
   readonly locked?: boolean;
+  /** Stirred in when the rest has simmered, off the heat; missing or false: from the start. */
+  readonly late?: boolean;
+}
+
+/**
+ * One change of a variant against the lines as written: of a line (another thing in its place, another amount, sooner
+ * or later, or left out), or a line that is added.
+ */
+export interface VariantChange {
+  /** Ingredient of the line that it changes; missing: a line is added. */
+  readonly line?: string;
+  /** Which of several lines of that ingredient, from 1; missing: the first. */
+  readonly which?: number;
+  readonly out?: boolean;
+  /** What stands in its place, or what is added. */
+  readonly ingredient?: string;
+  /** Missing: as written. */
+  readonly amount?: Quantity<'mass'> | Quantity<'volume'>;
+  readonly late?: boolean;
+}
+
+/** Another way to make a formula, declared as changes against its lines: `without the soft drink`, `hotter`. */
+export interface FormulaVariant {
+  readonly id: string;
+  readonly name: string;
+  readonly changes: readonly VariantChange[];
+  /** Water to drive off, where it is another than the formula's. */
+  readonly evaporated?: Quantity<'mass'>;
+  readonly note?: string;
 }
 
 export interface Simmer {
@@ -198,7 +227,47 @@ export interface Formula {
   /** Ids of the pieces it is for; missing: all. */
   readonly for?: readonly string[];
   readonly simmer?: Simmer;
+  readonly variants?: readonly FormulaVariant[];
+  /** Id of the variant that is made; missing: as written. See `madeFormula`. */
+  readonly variant?: string;
   readonly note?: string;
+}
+
+/** How thick a bought thing is: runs like water, like ketchup, like tomato paste, or a powder that swells. */
+export const BODIES = ['liquid', 'sauce', 'paste', 'powder'] as const;
+export type Body = (typeof BODIES)[number];
+
+/**
+ * An ingredient of one's own as its label tells it, per so much of it. What the label does not say is missing, never
+ * zero.
+ */
+export interface IngredientLabel {
+  /** Key that lines name it by. */
+  readonly ingredient: string;
+  readonly name: string;
+  /** By whose rounding the figures are printed: US labels, or those of the EU and the UK. */
+  readonly law: 'us' | 'eu';
+  /** What the figures are for: a serving, or 100 g. */
+  readonly per: Quantity<'mass'>;
+  /** The same by spoon or cup, where the label says it. */
+  readonly perVolume?: Quantity<'volume'>;
+  readonly fat?: Quantity<'mass'>;
+  readonly carbohydrate?: Quantity<'mass'>;
+  readonly sugars?: Quantity<'mass'>;
+  readonly fibre?: Quantity<'mass'>;
+  readonly protein?: Quantity<'mass'>;
+  readonly sodium?: Quantity<'mass'>;
+  readonly salt?: Quantity<'mass'>;
+  readonly alcohol?: Quantity<'mass'>;
+  /** Energy [kcal]. */
+  readonly kcal?: number;
+  readonly ph?: number;
+  /** What sweetens it; missing: not told. */
+  readonly sugarKind?: 'sucrose' | 'inverted';
+  /** Missing: not told. */
+  readonly body?: Body;
+  /** As declared; empty: the label was read and declares none; missing: nobody has read it. */
+  readonly allergens?: readonly string[];
 }
 
 export interface Hand {
@@ -254,7 +323,7 @@ export interface Cook {
   readonly name: string;
   readonly isDemo: boolean;
   /** Invented data say so and are never evidence. */
-  readonly recipe?: { readonly id: string; readonly version: number; readonly variant?: string };
+  readonly recipe?: { readonly id: string; readonly version: number };
   readonly rules: RulesProfile;
   /** Whether the file named its rules. */
   readonly rulesTold: boolean;
@@ -269,6 +338,8 @@ export interface Cook {
   readonly weather?: Weather;
   readonly pit: Pit;
   readonly pieces: readonly Piece[];
+  /** Ingredients of one's own, for the lines of the formulas. */
+  readonly labels?: readonly IngredientLabel[];
   readonly formulas: readonly Formula[];
   /** Starts of jobs set by hand on the run sheet, UTC instants by task id; a file does not hold them. */
   readonly pinned?: Readonly<Record<string, string>>;
@@ -282,7 +353,7 @@ export interface Recipe {
   readonly version: number;
   readonly isDemo: boolean;
   readonly pieces: readonly Piece[];
+  readonly labels?: readonly IngredientLabel[];
   readonly formulas: readonly Formula[];
-  readonly variants?: readonly { readonly id: string; readonly name: string; readonly note?: string }[];
   readonly note?: string;
 }

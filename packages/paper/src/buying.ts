@@ -24,7 +24,8 @@ const amountOf = (line: BuyLine, print: Printer): string => {
 
 const nameOf = (line: BuyLine, print: Printer): string => {
   if (line.section === 'fire') return say({ id: 'web.guests.buy.fire', params: { what: line.what } }, print);
-  if (line.section !== 'butcher') return findIngredient(line.what)?.name ?? line.what.replaceAll('_', ' ');
+  if (line.section !== 'butcher')
+    return line.name ?? findIngredient(line.what)?.name ?? line.what.replaceAll('_', ' ');
   return `${line.items ?? 1} × ${print.cut(line.what, line.items ?? 1)}`;
 };
 

@@ -9,7 +9,7 @@ import {
   withAlternatives,
 } from '@pitwright/engine';
 import { type SauceOutcome, saltG, sauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
-import type { Cook, Formula, Range, Said } from '@pitwright/model';
+import { type Cook, type Formula, madeFormula, type Range, type Said } from '@pitwright/model';
 import { eatersOf } from './eater.ts';
 import type { FormulaReport, PlanReport } from './report.ts';
 
@@ -31,22 +31,25 @@ const looksOf = ({ looks, looksThinner, looksThicker }: SauceOutcome) => ({
 function formulaReport(formula: Formula, cook: Cook): FormulaReport {
   const outcome = sauceOutcome(formula, {
     ...(cook.place?.altitude && { altitudeM: cook.place.altitude.si }),
+    ...(cook.labels && { labels: cook.labels }),
     ...(cook.weather?.air && { airC: cook.weather.air.si - ZERO_CELSIUS_K }),
   });
   if (!outcome.ok) return { formula, lines: [], totalKg: 0, said: outcome.problems };
   return {
     formula,
-    lines: outcome.lines.map(({ line, ingredient, massG }) => ({
+    lines: outcome.lines.map(({ line, ingredient, massG, isLate }) => ({
       ingredientId: line.ingredient,
       name: ingredient.name,
       massKg: massG / 1000,
       amount: line.amount,
+      isLate,
     })),
     totalKg: outcome.rawMassG / 1000,
     saltShare: saltG(outcome.finished) / outcome.finishedMassG,
     densityKgM3: outcome.after.densityKgM3,
     ...(outcome.waterOffG > 0 && {
       yieldKg: outcome.finishedMassG / 1000,
+      takeOffKg: (outcome.finishedMassG - outcome.lateMassG) / 1000,
       yieldM3: outcome.finishedVolumeMl / 1e6,
     }),
     ...(outcome.simmerS && { simmerS: outcome.simmerS, jars: outcome.jars.full, looks: looksOf(outcome) }),
@@ -60,7 +63,7 @@ const simmersOf = (formulas: readonly FormulaReport[]): Record<string, Range> =>
 
 /** A plan as its forecast tells it, before any pin and without other ways. */
 function bareReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
-  const formulas = cook.formulas.map((formula) => formulaReport(formula, cook));
+  const formulas = cook.formulas.map((formula) => formulaReport(madeFormula(formula), cook));
   const plan = planCook(cook, forecast, { simmers: simmersOf(formulas), ...(solveLp && { solveLp }) });
   return {
     cook,

@@ -9,6 +9,8 @@ export interface FormulaLineReport {
   readonly massKg: number;
   /** As the file has it. */
   readonly amount: Quantity<'mass'> | Quantity<'volume'>;
+  /** Stirred in after the simmer. */
+  readonly isLate: boolean;
 }
 
 /** A formula by mass, and what its simmer leaves. */
@@ -18,6 +20,8 @@ export interface FormulaReport {
   readonly totalKg: number;
   /** After the simmer; missing: nothing is driven off. */
   readonly yieldKg?: number;
+  /** In the pan when it comes off the heat, before anything is stirred in. */
+  readonly takeOffKg?: number;
   /** The same by volume [m³]. */
   readonly yieldM3?: number;
   readonly jars?: number;

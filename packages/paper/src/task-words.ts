@@ -1,7 +1,7 @@
 import { stageNames, type Task } from '@pitwright/engine';
 import type { Cook, Formula, Piece, Said, Stage } from '@pitwright/model';
-import { isSayable, listed, type Printer } from '@pitwright/words';
-import { type PlanReport, pieceOf } from './report.ts';
+import { isSayable, listed, type Printer, writtenQuantity } from '@pitwright/words';
+import { type FormulaLineReport, type PlanReport, pieceOf } from './report.ts';
 
 type Params = NonNullable<Said['params']>;
 
@@ -37,11 +37,19 @@ const sauceOf = (cook: Cook, piece: Piece): Formula | undefined =>
       (!formula.for || formula.for.includes(piece.id) || formula.for.includes(piece.letter)),
   );
 
-/** What is left in the pan when a simmer has done its work. */
+/** What is left in the pan when a simmer has done its work, and what is stirred in then. */
 const leftInPan = ({ formulas }: PlanReport, formulaId: string | undefined): Params => {
-  const yieldKg = formulas.find(({ formula }) => formula.id === formulaId)?.yieldKg;
-  return yieldKg === undefined ? {} : { left: { kind: 'mass', si: yieldKg } };
+  const { takeOffKg, lines = [] } = formulas.find(({ formula }) => formula.id === formulaId) ?? {};
+  const late = lines.filter((line) => line.isLate);
+  return {
+    ...(takeOffKg !== undefined && { left: { kind: 'mass', si: takeOffKg } }),
+    ...(late.length > 0 && { late: listed(late.map(amountAndName)) }),
+  };
 };
+
+/** `60 mL apple cider vinegar` */
+const amountAndName = ({ amount, name }: FormulaLineReport): string =>
+  `${writtenQuantity(amount)} ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 
 function wrapParams(stage: Stage | undefined): Params {
   if (!stage) return {};

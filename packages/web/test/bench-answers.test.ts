@@ -1,9 +1,6 @@
 // Pasted lines and their answers; edits of a formula; the level of a look. Evidence: conformity, laws.
 import {
-  batchOf,
-  CLASS_EDGES_PA,
   findIngredient,
-  lookAt,
   pasteRecipe,
   rebalance,
   sauceOutcome,
@@ -14,7 +11,6 @@ import { type Formula, quantity } from '@pitwright/model';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { byChoice, byHand, needsWriting, settledLine, UNANSWERED } from '../src/places/bench/answers.ts';
-import { lookLevel } from '../src/places/bench/consequences.ts';
 import { readAmount, scaled, takeOver } from '../src/places/bench/edit.ts';
 
 const only = (text: string) => pasteRecipe(text, { system: 'us' }).lines[0]!;
@@ -111,17 +107,4 @@ test('scaling goes with the factor to three figures, in the unit it was written 
       });
     }),
   );
-});
-
-test('the level of a look lies in its class, and climbs with the yield stress', () => {
-  const batch = batchOf([{ ingredient: findIngredient('ketchup')!, massG: 1000 }]);
-  let last = -1;
-  for (let factor = 0.001; factor < 100; factor *= 1.3) {
-    const look = lookAt(batch, 60, factor);
-    const level = lookLevel(look);
-    expect(Math.floor(level)).toBe(look.thickness);
-    expect(level).toBeGreaterThanOrEqual(last - 1e-9);
-    last = level;
-  }
-  expect(CLASS_EDGES_PA).toHaveLength(5);
 });

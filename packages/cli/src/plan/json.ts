@@ -159,7 +159,12 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
       name: one.formula.name,
       kind: one.formula.kind,
       for: one.formula.for?.map(letterOf) ?? null,
-      lines: one.lines.map(({ ingredientId, name, massKg }) => ({ ingredient: ingredientId, name, massKg })),
+      lines: one.lines.map(({ ingredientId, name, massKg, isLate }) => ({
+        ingredient: ingredientId,
+        name,
+        massKg,
+        late: isLate,
+      })),
       totalKg: one.totalKg,
       yieldKg: one.yieldKg ?? null,
       yieldM3: one.yieldM3 ?? null,

@@ -110,7 +110,14 @@ const formulaForm = z.strictObject({
   name: z.string(),
   kind: z.string(),
   for: z.array(z.string()).nullable().describe('letters of the pieces; null: all'),
-  lines: z.array(z.strictObject({ ingredient: z.string(), name: z.string(), massKg: z.number() })),
+  lines: z.array(
+    z.strictObject({
+      ingredient: z.string(),
+      name: z.string(),
+      massKg: z.number(),
+      late: z.boolean().describe('stirred in after the simmer'),
+    }),
+  ),
   totalKg: z.number(),
   yieldKg: z.number().nullable(),
   yieldM3: z.number().nullable(),

@@ -7,7 +7,7 @@ export function rubSugarShare(cook: Cook, pieceId: string): number {
   let sugarG = 0;
   for (const formula of cook.formulas) {
     if (formula.kind !== 'rub' || (formula.for && !formula.for.includes(pieceId))) continue;
-    const resolved = formulaLines(formula);
+    const resolved = formulaLines(formula, cook.labels);
     if (!resolved.ok) continue;
     for (const line of resolved.lines) {
       massG += line.massG;

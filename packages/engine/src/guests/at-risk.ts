@@ -1,5 +1,6 @@
-import type { Cook, Said } from '@pitwright/model';
-import { type AllergenLaw, allergensOf } from '../safety/allergens.ts';
+import { type Cook, madeFormula, type Said } from '@pitwright/model';
+import { type AllergenLaw, allergensOf } from '../sauce/allergens.ts';
+import { findIngredient } from '../sauce/formulaLines.ts';
 
 export interface AllergenLine {
   readonly allergen: string;
@@ -18,13 +19,12 @@ export function allergenTable(cook: Cook): {
   const holds = new Map<string, string[]>();
   const said: Said[] = [];
   for (const formula of cook.formulas) {
-    const found = allergensOf(
-      formula.lines.map((line) => line.ingredient),
-      law,
-    );
-    if (!found)
+    const rows = madeFormula(formula).lines.map((line) => findIngredient(line.ingredient, cook.labels));
+    const known = rows.filter((row) => row !== undefined);
+    if (known.length < rows.length || known.some((row) => row.allergensUnknown))
       said.push({ id: 'guests.allergens-unknown', level: 'caution', params: { formula: formula.name } });
-    for (const allergen of found ?? []) holds.set(allergen, [...(holds.get(allergen) ?? []), formula.id]);
+    for (const allergen of allergensOf(known)[law])
+      holds.set(allergen, [...(holds.get(allergen) ?? []), formula.id]);
   }
   const named = (cook.guests.allergies ?? []).map((allergy) => allergy.toLowerCase());
   for (const allergy of named)

@@ -1,7 +1,8 @@
-import type { Cook, CutId, Instant } from '@pitwright/model';
+import { type Cook, type CutId, type Instant, madeFormula } from '@pitwright/model';
 import { Temporal } from 'temporal-polyfill';
-import { allIngredients, type Ingredient, ingredientById } from '../food/data/ingredients.ts';
+import { allIngredients, type Ingredient } from '../food/data/ingredients.ts';
 import { thawTimeS } from '../safety/thaw.ts';
+import { findIngredient } from '../sauce/formulaLines.ts';
 import { fuelOf } from './fuel.ts';
 import { itemMassKg } from './portions.ts';
 
@@ -21,6 +22,8 @@ export interface BuyLine {
   readonly section: Section;
   /** Catalogue key, cut, or `wood`, `charcoal`, `foil`. */
   readonly what: string;
+  /** Of an ingredient of one's own. */
+  readonly name?: string;
   readonly needKg?: number;
   /** The same as a volume, by the catalogue's density. */
   readonly needM3?: number;
@@ -141,8 +144,8 @@ const meatLines = (cook: Cook, market: Market): BuyLine[] =>
 function formulaLines(cook: Cook, market: Market): BuyLine[] {
   const need = new Map<string, { kg: number; m3: number }>();
   for (const formula of cook.formulas)
-    for (const { ingredient, amount } of formula.lines) {
-      const density = ingredientById(ingredient)?.densityGPerMl;
+    for (const { ingredient, amount } of madeFormula(formula).lines) {
+      const density = findIngredient(ingredient, cook.labels)?.densityGPerMl;
       const kg = amount.kind === 'mass' ? amount.si : density ? amount.si * density * 1000 : undefined;
       const so = need.get(ingredient) ?? { kg: 0, m3: 0 };
       need.set(ingredient, {
@@ -151,12 +154,13 @@ function formulaLines(cook: Cook, market: Market): BuyLine[] {
       });
     }
   return [...need].map(([id, { kg, m3 }]) => {
-    const row = ingredientById(id);
+    const row = findIngredient(id, cook.labels);
     return {
+      ...(row?.category === 'own' && { name: row.name }),
       section: row ? sectionOf(row) : 'shelves',
       what: id,
       ...(m3 > 0 && { needM3: m3 }),
-      substitutes: row ? nearestOf(row) : [],
+      substitutes: row && row.category !== 'own' ? nearestOf(row) : [],
       ...priced(id, kg, market),
     };
   });

@@ -1,9 +1,12 @@
 /** Allergens of a formula, and the lines about which nothing can be said before the label is read. */
 import type { Ingredient } from '../food/data/ingredients.ts';
 
-export interface Allergens {
-  readonly us: readonly string[];
-  readonly eu: readonly string[];
+/** The nine of the United States and the fourteen of the European Union. */
+export const ALLERGEN_LAWS = ['us', 'eu'] as const;
+export type AllergenLaw = (typeof ALLERGEN_LAWS)[number];
+
+/** Sorted, by each law. */
+export interface Allergens extends Readonly<Record<AllergenLaw, readonly string[]>> {
   /** Blends, stocks and made sauces: unknown until the label is read, never free. */
   readonly unknown: readonly Ingredient[];
 }
@@ -36,6 +39,11 @@ export const isBlend = (ingredient: Ingredient): boolean =>
 
 const sorted = (words: Iterable<string>): string[] => [...new Set(words)].sort();
 
+/**
+ * What is to be declared of these, by usual labels: what a jar holds is on its own label.
+ *
+ * @source US nine (FALCPA 2004, FASTER Act 2021); Regulation (EU) 1169/2011, Annex II; mapping from common labels
+ */
 export function allergensOf(ingredients: readonly Ingredient[]): Allergens {
   return {
     us: sorted(ingredients.flatMap((i) => i.allergensUs)),

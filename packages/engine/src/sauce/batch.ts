@@ -15,6 +15,8 @@ export interface BatchLine {
   readonly ingredient: Ingredient;
   /** [g], zero or more. */
   readonly massG: number;
+  /** Stirred in after the simmer. */
+  readonly isLate?: boolean;
 }
 
 /** Grams by component; acids are counted in `acidsG` alone, wherever the table has them. */
@@ -50,7 +52,8 @@ export interface Batch {
 }
 
 type Scalar = Exclude<keyof Batch, 'acidsG'>;
-const SCALARS: readonly Scalar[] = [
+/** Scalars that add up, with the acids, to the mass. */
+const MASSES = [
   'waterG',
   'sucroseG',
   'glucoseG',
@@ -62,6 +65,9 @@ const SCALARS: readonly Scalar[] = [
   'ashG',
   'ethanolG',
   'restG',
+] as const satisfies readonly Scalar[];
+const SCALARS: readonly Scalar[] = [
+  ...MASSES,
   'vinegarAceticG',
   'sodiumG',
   'strongIonsEq',
@@ -69,20 +75,6 @@ const SCALARS: readonly Scalar[] = [
   'thickenerPaG',
   'scovilleG',
   'energyKcal',
-];
-/** Scalars that add up, with the acids, to the mass. */
-const MASSES: readonly Scalar[] = [
-  'waterG',
-  'sucroseG',
-  'glucoseG',
-  'fructoseG',
-  'otherSugarG',
-  'proteinG',
-  'fatG',
-  'fibreG',
-  'ashG',
-  'ethanolG',
-  'restG',
 ];
 
 function combine(a: Batch, b: Batch, f: (x: number, y: number) => number): Batch {
@@ -163,6 +155,12 @@ export function batchOf(lines: readonly BatchLine[]): Batch {
   }
   return batch;
 }
+
+/** What is in the pot from the start, and what is stirred in after the simmer. */
+export const potAndLate = (lines: readonly BatchLine[]): { readonly pot: Batch; readonly late: Batch } => ({
+  pot: batchOf(lines.filter((line) => !line.isLate)),
+  late: batchOf(lines.filter((line) => line.isLate)),
+});
 
 export const batchMassG = (b: Batch): number =>
   MASSES.reduce((sum, key) => sum + b[key], 0) + ACIDS.reduce((sum, acid) => sum + b.acidsG[acid], 0);

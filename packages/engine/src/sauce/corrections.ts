@@ -61,7 +61,9 @@ export function afterWeighing(
     return wrong('sauce.nothing-gone-yet', { mass: { kind: 'mass', si: before.rawMassG / 1000 } });
   const goneG = waterForMass(before.raw, massG);
   if (goneG === undefined || goneG >= before.waterOffG)
-    return wrong('sauce.already-there', { mass: { kind: 'mass', si: before.finishedMassG / 1000 } });
+    return wrong('sauce.already-there', {
+      mass: { kind: 'mass', si: (before.finishedMassG - before.lateMassG) / 1000 },
+    });
   const stove = stoveOf(formula.simmer);
   const kitchen = kitchenOf(options);
   const table = simmerTable(before.raw, before.waterOffG, kitchen.pressurePa);

@@ -1,5 +1,5 @@
 /** Is it enough: what was made against what racks, guests and jars want; and how to scale it so that it is. */
-import type { Formula, Quantity } from '@pitwright/model';
+import type { Formula, FormulaLine, Quantity } from '@pitwright/model';
 import type { ResolvedLine } from './formulaLines.ts';
 import type { SauceOutcome } from './outcome.ts';
 
@@ -68,18 +68,30 @@ const times = <K extends 'mass' | 'volume'>(q: Quantity<K>, factor: number): Qua
   si: q.si * factor,
 });
 
-/** Every amount times `factor`, by mass; the simmer's water with it, its pan and power as they are. */
+/** Every amount times `factor`, by mass, of the variants too; the simmer's water with it, its pan and power as they are. */
 export function scaleFormula(formula: Formula, factor: number): Formula {
   if (!(factor > 0 && Number.isFinite(factor))) throw new RangeError(`factor must be above 0, got ${factor}`);
-  const { simmer } = formula;
+  const { simmer, variants } = formula;
+  const scaledAmount = (amount: FormulaLine['amount']): FormulaLine['amount'] =>
+    amount.kind === 'mass' ? times(amount, factor) : times(amount, factor);
+  const scaledWater = <T extends { readonly evaporated?: Quantity<'mass'> }>(of: T): T => ({
+    ...of,
+    ...(of.evaporated && { evaporated: times(of.evaporated, factor) }),
+  });
   return {
     ...formula,
     lines: formula.lines.map((line) => ({
       ...line,
-      amount: line.amount.kind === 'mass' ? times(line.amount, factor) : times(line.amount, factor),
+      amount: scaledAmount(line.amount),
     })),
-    ...(simmer && {
-      simmer: { ...simmer, ...(simmer.evaporated && { evaporated: times(simmer.evaporated, factor) }) },
+    ...(simmer && { simmer: scaledWater(simmer) }),
+    ...(variants && {
+      variants: variants.map((variant) => ({
+        ...scaledWater(variant),
+        changes: variant.changes.map((change) =>
+          change.amount ? { ...change, amount: scaledAmount(change.amount) } : change,
+        ),
+      })),
     }),
   };
 }

@@ -1,23 +1,34 @@
 /** A formula of the cook file as lines by mass, with everything that stands in its way said at once. */
-import type { Formula, FormulaLine, Said } from '@pitwright/model';
+import {
+  chosenVariant,
+  type Formula,
+  type FormulaLine,
+  lostChanges,
+  madeFormula,
+  type Said,
+} from '@pitwright/model';
 import { type Ingredient, ingredientById, searchIngredients } from '../food/data/ingredients.ts';
 import type { BatchLine } from './batch.ts';
+import { ingredientFromLabel, type Labels } from './label.ts';
 
 export interface ResolvedLine extends BatchLine {
   readonly line: FormulaLine;
   /** Measured by spoon or cup: 8 % doubt against half a percent on a scale. */
   readonly byVolume: boolean;
+  readonly isLate: boolean;
 }
 
 export type Resolved =
   | { readonly ok: true; readonly lines: readonly ResolvedLine[] }
   | { readonly ok: false; readonly problems: readonly Said[] };
 
-/** The person's own ingredients stand before the catalogue's. */
-export type OwnIngredients = readonly Ingredient[];
-
-export const findIngredient = (id: string, own: OwnIngredients = []): Ingredient | undefined =>
-  own.find((ingredient) => ingredient.id === id) ?? ingredientById(id);
+/** One of a person's own by its label, which stands before the catalogue's; undefined where its label does not work out. */
+export function findIngredient(id: string, labels: Labels = []): Ingredient | undefined {
+  const label = labels.find((one) => one.ingredient === id);
+  if (!label) return ingredientById(id);
+  const own = ingredientFromLabel(label);
+  return own.ok ? own.ingredient : undefined;
+}
 
 /** Curing salts are never scaled by a calculation of ours: too much poisons, too little does not protect. */
 const CURES = new Set(['cure_6_25']);
@@ -40,12 +51,25 @@ function problemOf(line: FormulaLine, ingredient: Ingredient | undefined): Said 
   return undefined;
 }
 
-/** Grams of every line; volumes by the ingredient's density. */
-export function formulaLines(formula: Formula, own: OwnIngredients = []): Resolved {
+/** Grams of every line, as the formula is made; volumes by the ingredient's density. */
+export function formulaLines(formula: Formula, labels: Labels = []): Resolved {
   const lines: ResolvedLine[] = [];
-  const problems: Said[] = [];
-  for (const line of formula.lines) {
-    const ingredient = findIngredient(line.ingredient, own);
+  const problems: Said[] = lostChanges(formula).map((change) => ({
+    id: 'sauce.variant-lost-line',
+    params: {
+      variant: chosenVariant(formula)!.name,
+      name: findIngredient(change.line!, labels)?.name ?? change.line!,
+    },
+  }));
+  const made = madeFormula(formula);
+  for (const line of made.lines) {
+    const label = labels.find((one) => one.ingredient === line.ingredient);
+    const read = label && ingredientFromLabel(label);
+    if (read && !read.ok) {
+      problems.push(...read.problems);
+      continue;
+    }
+    const ingredient = read?.ingredient ?? ingredientById(line.ingredient);
     const problem = problemOf(line, ingredient);
     if (problem !== undefined || ingredient === undefined) {
       problems.push(problem!);
@@ -53,9 +77,10 @@ export function formulaLines(formula: Formula, own: OwnIngredients = []): Resolv
     }
     const byVolume = line.amount.kind === 'volume';
     const massG = byVolume ? line.amount.si * 1e6 * ingredient.densityGPerMl : line.amount.si * 1000;
-    lines.push({ line, ingredient, massG, byVolume });
+    const isLate = line.late === true && made.simmer !== undefined;
+    lines.push({ line, ingredient, massG, byVolume, isLate });
   }
-  if (formula.lines.length === 0) problems.push({ id: 'sauce.no-lines', params: { name: formula.name } });
+  if (made.lines.length === 0) problems.push({ id: 'sauce.no-lines', params: { name: formula.name } });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, lines };
 }
 

@@ -23,7 +23,12 @@ export interface GoalOptions {
 }
 
 /** How much water is to go, by the formula's own figure or by thickness, and how that figure moves with its doubt. */
-export function goalOf(formula: Formula, raw: Batch, options: GoalOptions): Goal | readonly Said[] {
+export function goalOf(
+  formula: Formula,
+  raw: Batch,
+  late: Batch,
+  options: GoalOptions,
+): Goal | readonly Said[] {
   const told = formula.simmer?.evaporated;
   if (told !== undefined) {
     const offG = told.si * 1000;
@@ -40,10 +45,10 @@ export function goalOf(formula: Formula, raw: Batch, options: GoalOptions): Goal
   const sd = options.thicknessFactor === undefined ? THICKNESS_SD : PLATED_SD;
   const wanted = { yieldStressPa: options.yieldWantedPa ?? GLAZE_YIELD_PA, temperatureC: FRIDGE_C };
   const offAt = (deviate: number): number | undefined => {
-    const answer = waterForThickness(raw, { ...wanted, factor: factor * exp(sd * deviate) });
+    const answer = waterForThickness(raw, { ...wanted, factor: factor * exp(sd * deviate) }, late);
     return answer.reached ? answer.waterOffG : undefined;
   };
-  const middle = waterForThickness(raw, { ...wanted, factor });
+  const middle = waterForThickness(raw, { ...wanted, factor }, late);
   if (!middle.reached)
     return { waterOffG: 0, waterOffAt: () => 0, notices: [{ id: 'sauce.never-thickens' }] };
   const anchors = [-2, -1, 0, 1, 2].map((z) => offAt(z) ?? 0.98 * raw.waterG);

@@ -44,29 +44,30 @@ export { type Figures, figuresOf } from './figures.ts';
 export {
   findIngredient,
   formulaLines,
-  type OwnIngredients,
   type Resolved,
   type ResolvedLine,
 } from './formulaLines.ts';
 export { type CoatTime, coatSetTime, glazeSetTimeS } from './glazeSet.ts';
 export { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
-export { TASTES, type Taste, tastesOf } from './jnd.ts';
+export { stepsApart, TASTES, type Taste, tastesOf, WEBER } from './jnd.ts';
 export { type Keeping, keeping } from './keeping.ts';
 export {
   ingredientFromLabel,
-  type Label,
   type LabelAnswer,
   type LabelField,
+  type Labels,
+  type LabelUnknown,
   labelSpan,
   type OwnIngredient,
+  ownIngredients,
 } from './label.ts';
 export {
   BRUSHED_C,
-  CLASS_EDGES_PA,
   FRIDGE_C,
   type Look,
   type Looks,
   lookAt,
+  lookLevel,
   looks,
   POT_C,
   THICKNESS_WORDS,

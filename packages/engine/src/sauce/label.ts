@@ -2,7 +2,7 @@
  * A person's own ingredient from its label: per 100 g or per serving, each figure with the span that rounding leaves.
  * What the label does not say is unknown, never zero.
  */
-import type { Said } from '@pitwright/model';
+import type { Body, IngredientLabel, Quantity, Said } from '@pitwright/model';
 import type { Ingredient } from '../food/data/ingredients.ts';
 import { SALT_PER_SODIUM } from './batch.ts';
 
@@ -17,23 +17,28 @@ export const LABEL_FIELDS = [
 ] as const;
 export type LabelField = (typeof LABEL_FIELDS)[number];
 
-export interface Label {
-  readonly id: string;
-  readonly name: string;
-  /** Whose rounding: US labels say a serving, EU and UK ones 100 g. */
-  readonly law: 'us' | 'eu';
-  /** Figures are per this [g]. */
-  readonly perG: number;
-  readonly figures: Readonly<Partial<Record<LabelField, number>>>;
-  /** EU labels say salt instead of sodium [g]. */
-  readonly saltG?: number;
-  readonly alcoholG?: number;
-  readonly ph?: number;
-  readonly densityGPerMl?: number;
-  /** What sweetens it, where the list of ingredients tells; else half glucose, half fructose is taken. */
-  readonly sugarKind?: 'sucrose' | 'inverted';
-  /** Allergens read from the label; missing: nobody has read them. */
-  readonly allergens?: readonly string[];
+/** The ingredients of one's own that a cook or a recipe carries. */
+export type Labels = readonly IngredientLabel[];
+
+/** Potency of the pulp by what a thing is like: water, ketchup, tomato paste, a dry ground spice. */
+const PULP_OF_BODY: Readonly<Record<Body, number>> = { liquid: 0, sauce: 1, paste: 3.4, powder: 6 };
+
+const gramsOf = (q: Quantity<'mass'>): number => q.si * 1000;
+
+/** The printed figures, as many as the label tells. */
+function figuresOf(label: IngredientLabel): Partial<Record<LabelField, number>> {
+  const told = (field: LabelField, value: number | undefined) =>
+    value === undefined ? {} : { [field]: value };
+  const g = (q: Quantity<'mass'> | undefined) => (q === undefined ? undefined : gramsOf(q));
+  return {
+    ...told('fatG', g(label.fat)),
+    ...told('carbohydrateG', g(label.carbohydrate)),
+    ...told('sugarsG', g(label.sugars)),
+    ...told('fibreG', g(label.fibre)),
+    ...told('proteinG', g(label.protein)),
+    ...told('sodiumMg', label.sodium && gramsOf(label.sodium) * 1000),
+    ...told('energyKcal', label.kcal),
+  };
 }
 
 export interface Span {
@@ -41,11 +46,14 @@ export interface Span {
   readonly high: number;
 }
 
+/** What a label may leave unsaid. */
+export type LabelUnknown = LabelField | 'ph' | 'density' | 'sugar-split' | 'acids' | 'body' | 'allergens';
+
 export interface OwnIngredient {
   readonly ingredient: Ingredient;
   /** Per 100 g, after rounding. */
   readonly spans: Readonly<Partial<Record<LabelField, Span>>>;
-  readonly unknown: readonly (LabelField | 'ph' | 'density' | 'sugar-split' | 'acids' | 'allergens')[];
+  readonly unknown: readonly LabelUnknown[];
 }
 
 export type LabelAnswer =
@@ -53,7 +61,7 @@ export type LabelAnswer =
   | { readonly ok: false; readonly problems: readonly Said[] };
 
 /** Step that a figure is rounded to. @source 21 CFR 101.9(c) for US; EU guidance on tolerances (2012); from memory */
-function roundingStep(law: Label['law'], field: LabelField, value: number): number {
+function roundingStep(law: IngredientLabel['law'], field: LabelField, value: number): number {
   if (law === 'us') {
     if (field === 'energyKcal') return value <= 50 ? 5 : 10;
     if (field === 'sodiumMg') return value <= 140 ? 5 : 10;
@@ -66,7 +74,7 @@ function roundingStep(law: Label['law'], field: LabelField, value: number): numb
 }
 
 /** Values that may be printed as nothing. */
-const PRINTED_AS_ZERO: Readonly<Record<Label['law'], Readonly<Record<LabelField, number>>>> = {
+const PRINTED_AS_ZERO: Readonly<Record<IngredientLabel['law'], Readonly<Record<LabelField, number>>>> = {
   us: { fatG: 0.5, carbohydrateG: 0.5, sugarsG: 0.5, fibreG: 0.5, proteinG: 0.5, sodiumMg: 5, energyKcal: 5 },
   eu: {
     fatG: 0.5,
@@ -80,37 +88,42 @@ const PRINTED_AS_ZERO: Readonly<Record<Label['law'], Readonly<Record<LabelField,
 };
 
 /** What the printed figure may have been, per what it was printed for. */
-export function labelSpan(law: Label['law'], field: LabelField, printed: number): Span {
+export function labelSpan(law: IngredientLabel['law'], field: LabelField, printed: number): Span {
   if (printed === 0) return { low: 0, high: PRINTED_AS_ZERO[law][field] };
   const half = roundingStep(law, field, printed) / 2;
   return { low: Math.max(0, printed - half), high: printed + half };
 }
 
-function problemsOf(label: Label): Said[] {
+function problemsOf(label: IngredientLabel): Said[] {
   const problems: Said[] = [];
-  const { figures, name } = label;
-  if (!(label.perG > 0)) problems.push({ id: 'sauce.label-no-serving', params: { name } });
-  const values = [...Object.values(figures), label.saltG, label.alcoholG].filter((v) => v !== undefined);
+  const { name } = label;
+  const figures = figuresOf(label);
+  const perG = gramsOf(label.per);
+  if (!(perG > 0)) problems.push({ id: 'sauce.label-no-serving', params: { name } });
+  const values = [...Object.values(figures), label.salt?.si, label.alcohol?.si].filter(
+    (v) => v !== undefined,
+  );
   if (values.some((value) => !(value >= 0))) problems.push({ id: 'sauce.label-negative', params: { name } });
   for (const field of ['fatG', 'carbohydrateG', 'proteinG'] as const)
     if (figures[field] === undefined)
       problems.push({ id: 'sauce.label-too-little', params: { name, field } });
-  if (figures.sodiumMg === undefined && label.saltG === undefined)
+  if (figures.sodiumMg === undefined && label.salt === undefined)
     problems.push({ id: 'sauce.label-too-little', params: { name, field: 'sodiumMg' } });
   if ((figures.sugarsG ?? 0) > (figures.carbohydrateG ?? Infinity) + 1)
     problems.push({ id: 'sauce.label-sugars-over', params: { name } });
   const sum = (figures.fatG ?? 0) + (figures.carbohydrateG ?? 0) + (figures.proteinG ?? 0);
-  if (sum > label.perG * 1.03) problems.push({ id: 'sauce.label-over-whole', params: { name } });
+  if (sum > perG * 1.03) problems.push({ id: 'sauce.label-over-whole', params: { name } });
   return problems;
 }
 
 /** The ingredient that a label describes; water is what its figures leave of 100 g. */
-export function ingredientFromLabel(label: Label): LabelAnswer {
+export function ingredientFromLabel(label: IngredientLabel): LabelAnswer {
   const problems = problemsOf(label);
   if (problems.length > 0) return { ok: false, problems };
-  const to100 = 100 / label.perG;
-  const sodiumMg = label.figures.sodiumMg ?? ((label.saltG ?? 0) * 1000) / SALT_PER_SODIUM;
-  const printed: Partial<Record<LabelField, number>> = { ...label.figures, sodiumMg };
+  const figures = figuresOf(label);
+  const to100 = 100 / gramsOf(label.per);
+  const sodiumMg = figures.sodiumMg ?? ((label.salt?.si ?? 0) * 1e6) / SALT_PER_SODIUM;
+  const printed: Partial<Record<LabelField, number>> = { ...figures, sodiumMg };
   const spans = Object.fromEntries(
     LABEL_FIELDS.filter((field) => printed[field] !== undefined).map((field) => {
       const { low, high } = labelSpan(label.law, field, printed[field]!);
@@ -123,7 +136,8 @@ export function ingredientFromLabel(label: Label): LabelAnswer {
   // EU carbohydrate leaves the fibre out, US carbohydrate holds it.
   const carbohydrateG = per100('carbohydrateG')! + (label.law === 'eu' ? (fibreG ?? 0) : 0);
   const ashG = (SALT_PER_SODIUM * sodiumMg * to100) / 1000;
-  const alcoholG = (label.alcoholG ?? 0) * to100;
+  const alcoholG = (label.alcohol ? gramsOf(label.alcohol) : 0) * to100;
+  const densityGPerMl = label.perVolume && label.per.si / (label.perVolume.si * 1000);
   const waterG = Math.max(0, 100 - carbohydrateG - per100('fatG')! - per100('proteinG')! - ashG - alcoholG);
   const sugarsG = per100('sugarsG');
   const split =
@@ -136,10 +150,10 @@ export function ingredientFromLabel(label: Label): LabelAnswer {
   return {
     ok: true,
     ingredient: {
-      id: label.id,
+      id: label.ingredient,
       name: label.name,
       category: 'own',
-      densityGPerMl: label.densityGPerMl ?? Number.NaN,
+      densityGPerMl: densityGPerMl ?? Number.NaN,
       densityNote: '',
       per100g: {
         waterG,
@@ -158,6 +172,7 @@ export function ingredientFromLabel(label: Label): LabelAnswer {
           4 * carbohydrateG + 9 * per100('fatG')! + 4 * per100('proteinG')! + 7 * alcoholG,
       },
       ...(label.ph !== undefined && { ph: label.ph }),
+      ...(label.body && { pulp: PULP_OF_BODY[label.body] }),
       allergensUs: label.allergens ?? [],
       allergensEu: label.allergens ?? [],
       ...(label.allergens === undefined && { allergensUnknown: true as const }),
@@ -169,9 +184,17 @@ export function ingredientFromLabel(label: Label): LabelAnswer {
     unknown: [
       ...missing,
       ...(label.ph === undefined ? (['ph', 'acids'] as const) : (['acids'] as const)),
-      ...(label.densityGPerMl === undefined ? (['density'] as const) : []),
+      ...(densityGPerMl === undefined ? (['density'] as const) : []),
       ...(sugarsG !== undefined && label.sugarKind === undefined ? (['sugar-split'] as const) : []),
+      ...(label.body === undefined ? (['body'] as const) : []),
       ...(label.allergens === undefined ? (['allergens'] as const) : []),
     ],
   };
 }
+
+/** The ingredients that labels describe; a label that does not work out brings none. */
+export const ownIngredients = (labels: Labels = []): readonly Ingredient[] =>
+  labels.flatMap((label) => {
+    const own = ingredientFromLabel(label);
+    return own.ok ? [own.ingredient] : [];
+  });

@@ -176,7 +176,11 @@ describe('added late', () => {
     'ketchup 500 g | vinegar_cider_5 150 g | sugar_brown_packed 150 g | bourbon_45 40 g | garlic_raw 10 g';
   const told = { ...PAN_24, evaporated: quantity('mass', 100, 'g') };
   const early = outcomeOf(sauce(lines, told));
-  const late = outcomeOf(sauce(lines, told), { late: [3, 4] });
+  const stirredIn = (formula: Formula, places: readonly number[]): Formula => ({
+    ...formula,
+    lines: formula.lines.map((line, i) => (places.includes(i) ? { ...line, late: true } : line)),
+  });
+  const late = outcomeOf(stirredIn(sauce(lines, told), [3, 4]));
 
   test('keeps its alcohol, weighs the same in the end but for what boils off with the water, and keeps shorter', () => {
     expect(late.finished.ethanolG).toBeCloseTo(40 * 0.378, 6);

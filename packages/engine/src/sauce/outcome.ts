@@ -1,16 +1,17 @@
 /** What a formula becomes: mixed, simmered, cold, in jars; the front of this room. */
-import type { Formula, Range, Said } from '@pitwright/model';
+import { type Formula, madeFormula, type Range, type Said } from '@pitwright/model';
 import { exp } from '../numeric/elementary.ts';
 import { batchPh } from './acidity.ts';
 import { type Allergens, allergensOf } from './allergens.ts';
-import { addBatches, type Batch, batchMassG, batchOf } from './batch.ts';
+import { addBatches, type Batch, batchMassG, potAndLate } from './batch.ts';
 import { evaporate } from './evaporation.ts';
 import { type Figures, figuresOf } from './figures.ts';
-import { formulaLines, lineSdG, type OwnIngredients, type ResolvedLine } from './formulaLines.ts';
+import { formulaLines, lineSdG, type ResolvedLine } from './formulaLines.ts';
 import { goalOf, PLATED_SD, THICKNESS_SD } from './goal.ts';
 import { inversionRate, invert } from './inversion.ts';
 import { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
 import { type Keeping, keeping } from './keeping.ts';
+import type { Labels } from './label.ts';
 import { type Looks, looks } from './look.ts';
 import { bottomNotice } from './panBottom.ts';
 import {
@@ -30,7 +31,8 @@ const WEIGHED_SD = 0.05;
 
 export interface OutcomeOptions extends KitchenAir {
   readonly seed?: number;
-  readonly own?: OwnIngredients;
+  /** The person's own ingredients. */
+  readonly labels?: Labels;
   readonly jar?: JarSize;
   /** [°C] of what goes into the pot. */
   readonly startC?: number;
@@ -38,20 +40,21 @@ export interface OutcomeOptions extends KitchenAir {
   readonly thicknessFactor?: number;
   /** From a weighing on the way: seen over foreseen. */
   readonly rateFactor?: number;
-  /** Places of the lines that go in after the simmer, from 0. */
-  readonly late?: readonly number[];
   /** Thickness from the fridge wanted, where the formula names no water to drive off [Pa at 5 °C]. */
   readonly yieldWantedPa?: number;
 }
 
 export interface SauceOutcome {
   readonly lines: readonly ResolvedLine[];
+  /** In the pot from the start. */
   readonly raw: Batch;
   readonly finished: Batch;
   readonly rawMassG: number;
   /** One standard deviation, by spoon and scale [g]. */
   readonly rawMassSdG: number;
   readonly finishedMassG: number;
+  /** Stirred in after the simmer; part of the finished mass [g]. */
+  readonly lateMassG: number;
   readonly waterOffG: number;
   readonly finishedVolumeMl: number;
   readonly jars: Jars;
@@ -63,6 +66,7 @@ export interface SauceOutcome {
   readonly curve?: SimmerCurve;
   readonly before: Figures;
   readonly after: Figures;
+  /** In the pot before anything is stirred in, the others with it. */
   readonly looks: Looks;
   /** The same were the sauce a standard deviation thinner, and thicker, than foreseen. */
   readonly looksThinner: Looks;
@@ -96,20 +100,23 @@ function invertedAlong(points: readonly SimmerPoint[], raw: Batch, finished: Bat
  * @param options  altitude [m], air of the kitchen, a seed for the range of minutes, corrections measured so far
  */
 export function sauceOutcome(formula: Formula, options: OutcomeOptions = {}): OutcomeAnswer {
-  const resolved = formulaLines(formula, options.own);
+  const resolved = formulaLines(formula, options.labels);
   if (!resolved.ok) return resolved;
   const { lines } = resolved;
-  const late = new Set(options.late ?? []);
-  const raw = batchOf(lines.filter((_, i) => !late.has(i)));
-  const lateBatch = batchOf(lines.filter((_, i) => late.has(i)));
+  const { pot: raw, late } = potAndLate(lines);
   const rawMassG = batchMassG(raw);
+  const lateMassG = batchMassG(late);
   if (!(rawMassG > 0))
-    return { ok: false, problems: [{ id: 'sauce.no-mass', params: { name: formula.name } }] };
-  const { simmer } = formula;
-  const goal = simmer === undefined ? undefined : goalOf(formula, raw, options);
+    return {
+      ok: false,
+      problems: [{ id: lateMassG > 0 ? 'sauce.all-late' : 'sauce.no-mass', params: { name: formula.name } }],
+    };
+  const made = madeFormula(formula);
+  const { simmer } = made;
+  const goal = simmer === undefined ? undefined : goalOf(made, raw, late, options);
   if (goal !== undefined && !('waterOffG' in goal)) return { ok: false, problems: goal };
   const waterOffG = goal?.waterOffG ?? 0;
-  let finished = evaporate(raw, waterOffG);
+  let taken = evaporate(raw, waterOffG);
   const notices: Said[] = [...(goal?.notices ?? [])];
   let pot: Pick<SauceOutcome, 'simmerS' | 'heatingS' | 'curve'> = {};
   if (simmer !== undefined && goal !== undefined) {
@@ -152,11 +159,11 @@ export function sauceOutcome(formula: Formula, options: OutcomeOptions = {}): Ou
         level: 'caution',
         params: { never: simmerS.neverShare },
       });
-    notices.push(...bottomNotice(curve, stove, finished));
+    notices.push(...bottomNotice(curve, stove, taken));
     pot = { simmerS, heatingS: curve.heatingS, curve };
-    finished = invert(finished, invertedAlong(curve.points, raw, finished));
+    taken = invert(taken, invertedAlong(curve.points, raw, taken));
   }
-  if (late.size > 0) finished = addBatches(finished, lateBatch);
+  const finished = lateMassG > 0 ? addBatches(taken, late) : taken;
   const factor = options.thicknessFactor ?? 1;
   const sd = options.thicknessFactor === undefined ? THICKNESS_SD : PLATED_SD;
   const after = figuresOf(finished, lines);
@@ -169,16 +176,17 @@ export function sauceOutcome(formula: Formula, options: OutcomeOptions = {}): Ou
     rawMassG,
     rawMassSdG: Math.sqrt(lines.reduce((sum, line) => sum + lineSdG(line) * lineSdG(line), 0)),
     finishedMassG: batchMassG(finished),
+    lateMassG,
     waterOffG,
     finishedVolumeMl,
     jars: jarsOf(finished, options.jar ?? JAR_250),
     ...pot,
     before: figuresOf(raw, lines),
     after,
-    looks: looks(finished, factor),
-    looksThinner: looks(finished, factor * exp(-sd)),
-    looksThicker: looks(finished, factor * exp(sd)),
-    keeping: keeping(lines, after.ph, (i) => simmer !== undefined && !late.has(i)),
+    looks: looks(taken, finished, factor),
+    looksThinner: looks(taken, finished, factor * exp(-sd)),
+    looksThicker: looks(taken, finished, factor * exp(sd)),
+    keeping: keeping(lines, after.ph, (i) => simmer !== undefined && !lines[i]!.isLate),
     unknowns: unknownsOf(lines),
     allergens: allergensOf(lines.map((line) => line.ingredient)),
     notices,

@@ -6,7 +6,7 @@
 import type { Said } from '@pitwright/model';
 import { solveQP } from 'quadprog';
 import type { Ingredient } from '../food/data/ingredients.ts';
-import { type Batch, type BatchLine, batchMassG, batchOf, batchPerGram } from './batch.ts';
+import { addBatches, type Batch, type BatchLine, batchMassG, batchPerGram, potAndLate } from './batch.ts';
 import { evaporate } from './evaporation.ts';
 import { jndAt, stepsApart, TASTES, type Taste, tastesOf } from './jnd.ts';
 import { waterForMass } from './target.ts';
@@ -65,9 +65,11 @@ function finish(
   lines: readonly BatchLine[],
   finishedG: number,
 ): { batch: Batch; waterOffG: number } | undefined {
-  const raw = batchOf(lines);
-  const waterOffG = waterForMass(raw, finishedG);
-  return waterOffG === undefined ? undefined : { batch: evaporate(raw, waterOffG), waterOffG };
+  const { pot, late } = potAndLate(lines);
+  const waterOffG = waterForMass(pot, finishedG - batchMassG(late));
+  return waterOffG === undefined
+    ? undefined
+    : { batch: addBatches(evaporate(pot, waterOffG), late), waterOffG };
 }
 
 const stepsFrom = (wanted: Readonly<Record<Taste, number>>, b: Batch): Record<Taste, number> => {
@@ -163,10 +165,7 @@ export function rebalance(given: Rebalance): RebalanceAnswer {
   const free = all.map((line, i) => ({ line, i })).filter(({ line }) => !line.locked);
   const start = finish(lines, finishedG);
   const rawG = lines.reduce((sum, line) => sum + line.massG, 0);
-  if (
-    rawG < finishedG ||
-    (start === undefined && rawG >= finishedG && batchOf(lines).waterG < rawG - finishedG)
-  )
+  if (start === undefined)
     return {
       ok: false,
       problems: [
@@ -177,19 +176,22 @@ export function rebalance(given: Rebalance): RebalanceAnswer {
       ],
     };
   if (free.length === 0) return { ok: false, problems: [{ id: 'sauce.rebalance-all-locked' }] };
-  const stepsBefore = stepsFrom(wanted, start!.batch);
+  const stepsBefore = stepsFrom(wanted, start.batch);
   let masses = all.map((line) => line.massG);
-  let now = start!;
+  let now = start;
   const floorG = (SMALL_LINE * finishedG) / 1000;
   const scaleOf = (line: RebalanceLine): number => Math.max(line.massG, floorG);
   const relative = ({ line, i }: { line: RebalanceLine; i: number }): number =>
     Math.abs(masses[i]! - line.massG) / scaleOf(line);
   for (let round = 0; round < ROUNDS; round++) {
     const isLast = round === ROUNDS - 1;
-    const rawNow = batchOf(all.map((line, i) => ({ ...line, massG: masses[i]! })));
-    const acidKept = rawNow.acidsG.acetic > 0 ? now.batch.acidsG.acetic / rawNow.acidsG.acetic : 1;
+    const { pot, late } = potAndLate(all.map((line, i) => ({ ...line, massG: masses[i]! })));
+    const simmeredG = now.batch.acidsG.acetic - late.acidsG.acetic;
+    const acidKept = pot.acidsG.acetic > 0 ? simmeredG / pot.acidsG.acetic : 1;
     const current = stepsFrom(wanted, now.batch);
-    const perLine = free.map(({ line }) => stepsPerGram(line.ingredient, wanted, finishedG, acidKept));
+    const perLine = free.map(({ line }) =>
+      stepsPerGram(line.ingredient, wanted, finishedG, line.isLate ? 1 : acidKept),
+    );
     // Changes count from the formula as it was, so each round's move adds to what is moved already.
     const moved = free.map(({ line, i }) => masses[i]! - line.massG);
     const target = TASTES.map(
@@ -243,7 +245,8 @@ export function wantedFrom(
   lines: readonly BatchLine[],
   waterOffG: number,
 ): { wanted: Record<Taste, number>; finishedG: number } {
-  const finished = evaporate(batchOf(lines), waterOffG);
+  const { pot, late } = potAndLate(lines);
+  const finished = addBatches(evaporate(pot, waterOffG), late);
   return { wanted: tastesOf(finished), finishedG: batchMassG(finished) };
 }
 

@@ -1,5 +1,5 @@
 /** Salt on meat, labels, enough, cooling: published figures and plain sums. */
-import { type Formula, quantity } from '@pitwright/model';
+import { type Formula, type IngredientLabel, quantity } from '@pitwright/model';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ingredientById } from '../food/data/ingredients.ts';
@@ -15,7 +15,7 @@ import {
   slabSurfaceM2,
 } from './enough.ts';
 import { formulaLines } from './formulaLines.ts';
-import { ingredientFromLabel, type Label, labelSpan } from './label.ts';
+import { ingredientFromLabel, labelSpan } from './label.ts';
 import { sauceOutcome } from './outcome.ts';
 import { blendSalt, dryBrine, equilibriumBrine, rubForSurface, rubSalt, saltAtTable } from './rub.ts';
 
@@ -84,12 +84,18 @@ describe('salt', () => {
 });
 
 describe('an ingredient from its label', () => {
-  const label: Label = {
-    id: 'own-glaze',
+  const g = (value: number) => quantity('mass', value, 'g');
+  const label: IngredientLabel = {
+    ingredient: 'own_glaze',
     name: 'Bottled glaze',
     law: 'us',
-    perG: 37,
-    figures: { fatG: 0, carbohydrateG: 17, sugarsG: 16, proteinG: 0, sodiumMg: 290, energyKcal: 70 },
+    per: g(37),
+    fat: g(0),
+    carbohydrate: g(17),
+    sugars: g(16),
+    protein: g(0),
+    sodium: quantity('mass', 290, 'mg'),
+    kcal: 70,
   };
   test('figures per serving become figures per 100 g, each with its span', () => {
     const own = ingredientFromLabel(label);
@@ -106,34 +112,30 @@ describe('an ingredient from its label', () => {
   test('what it does not say is unknown, not zero', () => {
     const own = ingredientFromLabel(label);
     if (!own.ok) throw new Error();
-    expect(own.unknown).toEqual(['fibreG', 'ph', 'acids', 'density', 'sugar-split', 'allergens']);
+    expect(own.unknown).toEqual(['fibreG', 'ph', 'acids', 'density', 'sugar-split', 'body', 'allergens']);
     const formula: Formula = {
       id: 'f',
       name: 'f',
       kind: 'sauce',
-      lines: [{ ingredient: 'own-glaze', amount: quantity('mass', 300, 'g') }],
+      lines: [{ ingredient: 'own_glaze', amount: quantity('mass', 300, 'g') }],
     };
-    const made = sauceOutcome(formula, { own: [own.ingredient] });
+    const made = sauceOutcome(formula, { labels: [label] });
     expect(made.ok && made.after.ph).toBeUndefined();
     expect(made.ok && made.keeping.said[0]!.id).toBe('sauce.keep-ph-unknown');
-    expect(made.ok && made.allergens.unknown.map((i) => i.id)).toEqual(['own-glaze']);
-    const byCup = { ...formula, lines: [{ ingredient: 'own-glaze', amount: quantity('volume', 1, 'cup') }] };
-    const answer = sauceOutcome(byCup, { own: [own.ingredient] });
+    expect(made.ok && made.allergens.unknown.map((i) => i.id)).toEqual(['own_glaze']);
+    const byCup = { ...formula, lines: [{ ingredient: 'own_glaze', amount: quantity('volume', 1, 'cup') }] };
+    const answer = sauceOutcome(byCup, { labels: [label] });
     expect(!answer.ok && answer.problems[0]!.id).toBe('sauce.density-missing');
   });
 
   test.each([
-    ['no serving', { perG: 0 }, 'sauce.label-no-serving'],
-    ['a minus', { figures: { ...label.figures, fatG: -1 } }, 'sauce.label-negative'],
-    ['no salt', { figures: { fatG: 0, carbohydrateG: 17, proteinG: 0 } }, 'sauce.label-too-little'],
-    [
-      'more sugar than carbohydrate',
-      { figures: { ...label.figures, sugarsG: 30 } },
-      'sauce.label-sugars-over',
-    ],
-    ['more than the serving', { figures: { ...label.figures, carbohydrateG: 45 } }, 'sauce.label-over-whole'],
+    ['no serving', { per: g(0) }, 'sauce.label-no-serving'],
+    ['a minus', { fat: g(-1) }, 'sauce.label-negative'],
+    ['no salt', { sodium: undefined }, 'sauce.label-too-little'],
+    ['more sugar than carbohydrate', { sugars: g(30) }, 'sauce.label-sugars-over'],
+    ['more than the serving', { carbohydrate: g(45) }, 'sauce.label-over-whole'],
   ])('%s is refused', (_, wrong, id) => {
-    const own = ingredientFromLabel({ ...label, ...wrong });
+    const own = ingredientFromLabel({ ...label, ...wrong } as IngredientLabel);
     expect(!own.ok && own.problems.map((p) => p.id)).toContain(id);
   });
 

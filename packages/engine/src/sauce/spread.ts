@@ -38,18 +38,14 @@ export const drainedFilmM = (
   densityKgM3: number,
 ): number => Math.sqrt((viscosityPas * lengthM) / (densityKgM3 * GRAVITY * timeS));
 
-/** The same for a power-law fluid: h = ((L/t)ⁿ K/(ρg))^(1/(n+1)), Jeffreys' at n = 1. */
-export const drainedPowerLawFilmM = (
-  r: Rheology,
-  lengthM: number,
-  timeS: number,
-  densityKgM3: number,
-): number =>
-  pow((pow(lengthM / timeS, r.index) * r.consistency) / (densityKgM3 * GRAVITY), 1 / (r.index + 1));
-
-/** On a vertical spoon of 5 cm after 10 s [m]: the larger of what yield holds and what has not drained yet. */
-export const spoonFilmM = (r: Rheology, densityKgM3: number): number =>
-  Math.max(yieldFilmM(r.yieldStressPa, densityKgM3), drainedPowerLawFilmM(r, 0.05, 10, densityKgM3));
+/**
+ * Weight over face of the film that a power-law fluid leaves on a vertical face [Pa], ρ g h with
+ * h = ((L/t)ⁿ K/(ρ g))^(1/(n+1)): Jeffreys' drainage at n = 1. Of K and n alone, without the yield stress.
+ */
+export function drainedFilmPa(r: Rheology, lengthM: number, timeS: number, densityKgM3: number): number {
+  const weight = densityKgM3 * GRAVITY;
+  return weight * pow((pow(lengthM / timeS, r.index) * r.consistency) / weight, 1 / (r.index + 1));
+}
 
 /**
  * Yield stress from a puddle that has come to rest on a flat plate [Pa].

@@ -1,5 +1,5 @@
 /** How far to boil down: a mass, or a thickness from the fridge. */
-import { type Batch, batchMassG } from './batch.ts';
+import { addBatches, type Batch, batchMassG, EMPTY_BATCH } from './batch.ts';
 import { evaporate } from './evaporation.ts';
 import { batchRheology, massForYieldStress } from './rheology.ts';
 import { totalSolidsG } from './solution.ts';
@@ -39,15 +39,24 @@ export type ThicknessAnswer =
   /** No pulp to thicken with: a thickener is the way. */
   | { readonly reached: false; readonly waterOffG: undefined };
 
-/** Water to drive off [g] until the yield stress is there, and whether that would be candy. */
-export function waterForThickness(batch: Batch, wanted: ThicknessTarget): ThicknessAnswer {
+/**
+ * Water to drive off [g] until the yield stress is there, and whether that would be candy.
+ *
+ * @param late  what is stirred in afterwards, and thins it
+ */
+export function waterForThickness(
+  batch: Batch,
+  wanted: ThicknessTarget,
+  late: Batch = EMPTY_BATCH,
+): ThicknessAnswer {
   const factor = wanted.factor ?? 1;
   const waterOffG = waterUntil(
     batch,
-    (b) => batchRheology(b, wanted.temperatureC, factor).yieldStressPa >= wanted.yieldStressPa,
+    (b) =>
+      batchRheology(addBatches(b, late), wanted.temperatureC, factor).yieldStressPa >= wanted.yieldStressPa,
   );
   if (waterOffG === undefined) return { reached: false, waterOffG };
-  const done = evaporate(batch, waterOffG);
+  const done = addBatches(evaporate(batch, waterOffG), late);
   return { reached: true, waterOffG, isCandy: totalSolidsG(done) / batchMassG(done) > CANDY_SOLIDS };
 }
 

@@ -1,7 +1,7 @@
 /** What nobody knows of a formula: said beside the figures, never counted as zero. */
 import type { BatchLine } from './batch.ts';
 
-export type Aspect = 'ph' | 'sugars' | 'sugar-split' | 'water' | 'allergens';
+export type Aspect = 'ph' | 'sugars' | 'sugar-split' | 'water' | 'allergens' | 'body';
 
 export interface Unknown {
   readonly ingredientId: string;
@@ -39,6 +39,7 @@ export function unknownsOf(lines: readonly BatchLine[]): readonly Unknown[] {
       c.fructoseG === undefined
     )
       aspects.push('sugar-split');
+    if (ingredient.category === 'own' && ingredient.pulp === undefined) aspects.push('body');
     if (ingredient.allergensUnknown) aspects.push('allergens');
     return aspects.map((aspect) => ({
       ingredientId: ingredient.id,

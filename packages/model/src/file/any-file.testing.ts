@@ -1,6 +1,6 @@
 /** Arbitrary valid cook files for property tests, as plain data in the form's own keys. */
 import fc from 'fast-check';
-import { BITES, CATALOGUE_CUTS, PIT_TYPES, RULES } from '../nouns.ts';
+import { BITES, BODIES, CATALOGUE_CUTS, PIT_TYPES, RULES } from '../nouns.ts';
 
 const numberText = (min: number, max: number): fc.Arbitrary<string> =>
   fc.oneof(
@@ -154,9 +154,49 @@ const formula = fc.record(
   },
   { requiredKeys: ['kind', 'lines'] },
 );
-const formulas = fc
-  .array(formula, { maxLength: 3 })
-  .map((all) => all.map((each, index) => ({ name: `Formula ${index}`, ...each })));
+/** Some have a variant of every shape, the chosen one among them; only what simmers has lines that go in late. */
+const formulas = fc.array(fc.tuple(formula, fc.boolean(), amount), { maxLength: 3 }).map((all) =>
+  all.map(([each, hasVariants, other], index) => ({
+    name: `Formula ${index}`,
+    ...each,
+    ...(hasVariants && variantsOf(each.lines[0]!.ingredient, other, 'simmer' in each)),
+  })),
+);
+const variantsOf = (line: string, other: string, simmers: boolean) => ({
+  variants: [
+    {
+      name: 'Hotter',
+      changes: [
+        { line, ingredient: 'honey', amount: other, ...(simmers && { late: 'yes' }) },
+        { ingredient: 'cayenne', amount: '2 g' },
+      ],
+      note: 'For some.',
+    },
+    { name: 'Without', changes: [{ line, which: 1, out: 'yes' }], evaporated: '80 g' },
+  ],
+  variant: 'hotter',
+});
+
+/** An ingredient of one's own by its label. */
+const labels = fc
+  .record(
+    {
+      law: fc.constantFrom('us', 'eu'),
+      per: withUnit(numberText(1, 200), 'g'),
+      'per-volume': fc.constantFrom('2 tbsp', '30 mL'),
+      kcal: fc.integer({ min: 0, max: 900 }),
+      fat: withUnit(numberText(0, 9), 'g'),
+      carbohydrate: withUnit(numberText(0, 90), 'g'),
+      sugars: withUnit(numberText(0, 90), 'g'),
+      sodium: withUnit(numberText(0, 900), 'mg'),
+      ph: fc.constantFrom(3.5, 4),
+      'sugar-kind': fc.constantFrom('sucrose', 'inverted'),
+      body: fc.constantFrom(...BODIES),
+      allergens: fc.array(text, { maxLength: 2 }),
+    },
+    { requiredKeys: ['law', 'per'] },
+  )
+  .map((each) => [{ name: 'Harbour relish', ...each }]);
 
 const pit = fc.record(
   {
@@ -190,7 +230,7 @@ export const anyCookFile = fc
     {
       name: text,
       demo: yesNo,
-      recipe: fc.constant({ id: 'racks', version: 3, variant: 'pineapple' }),
+      recipe: fc.constant({ id: 'racks', version: 3 }),
       rules: fc.constantFrom(...RULES),
       note: paragraph,
       chance: fc.integer({ min: 50, max: 99 }).map((share) => `${share} %`),
@@ -237,6 +277,7 @@ export const anyCookFile = fc
         .filter((kitchen) => Object.keys(kitchen).length > 0),
       pit,
       pieces,
+      labels,
       formulas,
     },
     { requiredKeys: ['name', 'table', 'guests', 'pit', 'pieces'] },

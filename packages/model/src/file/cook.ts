@@ -25,6 +25,7 @@ import {
   required,
 } from './form.ts';
 import { formula } from './formula.ts';
+import { checkLabels, label } from './label.ts';
 import { localTime, zoneForm } from './local-time.ts';
 import { piece } from './piece.ts';
 import { pitFields } from './pit.ts';
@@ -132,6 +133,7 @@ type WrittenCook = Head<'cook'> &
 
 function checkCook(cook: Partial<WrittenCook>, locate: Locate, reader: Reader): void {
   checkReferences(cook, locate('pieces'), locate('formulas'), reader);
+  checkLabels(cook.labels ?? [], locate('labels'), reader);
   const ids = new Set<string>();
   for (const each of cook.hands ?? []) {
     if (each.id !== undefined && ids.has(each.id))
@@ -159,7 +161,6 @@ const writtenCook = record<WrittenCook>(
       record<NonNullable<Cook['recipe']>>({
         id: required('id', id),
         version: required('version', number(1, 1e6, { whole: true })),
-        variant: optional('variant', id),
       }),
     ),
     rules: optional('rules', word(RULES)),
@@ -174,6 +175,7 @@ const writtenCook = record<WrittenCook>(
     kitchen: byDefault('kitchen', kitchen, { burners: 1, ovens: 0 }),
     pit: required('pit', record<Pit>(pitFields)),
     pieces: required('pieces', list(piece)),
+    labels: optional('labels', list(label)),
     formulas: derived('formulas', list(formula, { min: 0 }), () => []),
   },
   { check: checkCook },

@@ -1,6 +1,7 @@
 /** The reader of the cook file beyond its corpus of broken files (validation/broken-files). */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { quantity } from '../units/quantity.ts';
 import { printCookFile } from './print.ts';
 import { type CookDocument, readCookFile } from './read.ts';
 
@@ -105,15 +106,25 @@ describe('a recipe and a pit alone', () => {
     expect(documentOf(text)).toEqual({ kind: 'pit', pit: cook.pit });
   });
 
-  test('a recipe with a variant goes out and comes back the same', () => {
+  test('a recipe with a variant of its sauce goes out and comes back the same', () => {
     const recipe = {
       id: 'two-racks',
       name: 'Two racks',
       version: 3,
       isDemo: true,
-      variants: [{ id: 'pineapple', name: 'With pineapple', note: 'Another liquid.' }],
       pieces: cook.pieces,
-      formulas: cook.formulas,
+      formulas: cook.formulas.map((formula) => ({
+        ...formula,
+        variants: [
+          {
+            id: 'hotter',
+            name: 'Hotter',
+            changes: [{ ingredient: 'cayenne', amount: quantity('mass', 2, 'g') }],
+            note: 'For some.',
+          },
+        ],
+        variant: 'hotter',
+      })),
     };
     const text = printCookFile({ kind: 'recipe', recipe });
     expect(text).toContain('recipe-version: 3\n');
@@ -129,9 +140,9 @@ describe('a recipe and a pit alone', () => {
   test('a cook names the recipe it came from', () => {
     const text = SMALL.replace(
       'zone: CST6CDT\nchance: 90 %\n',
-      'zone: CST6CDT\nchance: 90 %\n\nrecipe:\n  id: two-racks\n  version: 3\n  variant: pineapple\n',
+      'zone: CST6CDT\nchance: 90 %\n\nrecipe:\n  id: two-racks\n  version: 3\n',
     );
-    expect(cookOf(text).recipe).toEqual({ id: 'two-racks', version: 3, variant: 'pineapple' });
+    expect(cookOf(text).recipe).toEqual({ id: 'two-racks', version: 3 });
   });
 });
 

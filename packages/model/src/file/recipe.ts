@@ -2,6 +2,7 @@ import type { Piece, Pit, Recipe } from '../nouns.ts';
 import { demoField, type Head, headFields } from './cook.ts';
 import { derived, type Form, list, mapped, optional, record, required } from './form.ts';
 import { formula } from './formula.ts';
+import { checkLabels, label } from './label.ts';
 import { timelessPiece } from './piece.ts';
 import { pitFields } from './pit.ts';
 import { checkReferences, toIds, toLetters } from './references.ts';
@@ -10,7 +11,7 @@ import { id, name, note, number } from './values.ts';
 
 type WrittenRecipe = Head<'recipe'> & Recipe;
 
-/** The intent alone: pieces, formulas and declared variants; no hour, so no piece says when it goes on. */
+/** The intent alone: pieces, and formulas with their declared variants; no hour, so no piece says when it goes on. */
 export const recipeForm: Form<Recipe> = mapped(
   record<WrittenRecipe>(
     {
@@ -20,22 +21,14 @@ export const recipeForm: Form<Recipe> = mapped(
       version: required('recipe-version', number(1, 1e6, { whole: true })),
       isDemo: demoField(),
       note: optional('note', note),
-      variants: optional(
-        'variants',
-        list(
-          record<NonNullable<Recipe['variants']>[number]>({
-            id: required('id', id),
-            name: required('name', name),
-            note: optional('note', note),
-          }),
-        ),
-      ),
       pieces: required('pieces', list(timelessPiece)),
+      labels: optional('labels', list(label)),
       formulas: derived('formulas', list(formula, { min: 0 }), () => []),
     },
     {
       check: (recipe, locate, reader) => {
         checkReferences(recipe, locate('pieces'), locate('formulas'), reader);
+        checkLabels(recipe.labels ?? [], locate('labels'), reader);
       },
     },
   ),

@@ -30,19 +30,20 @@ function formulaLines(
   const print = printer(settings);
   const line = (name: string, massKg: number, beside = ''): string =>
     `<p><span>${escaped(name)}</span>${beside ? `<span>${escaped(beside)}</span>` : ''}<span class="mass">${escaped(print.massKg(massKg))}</span></p>`;
-  const sums: [string, number][] =
-    yieldKg === undefined
-      ? [['plan.formula.total', totalKg]]
-      : [
-          ['plan.formula.in-the-pan', totalKg],
-          ['plan.formula.after-simmer', yieldKg],
-        ];
+  const weighed = (isLate: boolean): string[] =>
+    lines
+      .filter((one) => one.isLate === isLate)
+      .map(({ name, massKg, amount }) =>
+        line(name.split(',')[0]!, massKg, amount.kind === 'volume' ? writtenQuantity(amount) : ''),
+      );
+  const tell = (id: string): string => say({ id }, print);
+  const late = weighed(true);
   return [
     `<h3>${escaped(formula.name)}</h3>`,
-    ...lines.map(({ name, massKg, amount }) =>
-      line(name.split(',')[0]!, massKg, amount.kind === 'volume' ? writtenQuantity(amount) : ''),
-    ),
-    ...sums.map(([id, massKg]) => line(say({ id }, print), massKg)),
+    ...weighed(false),
+    line(tell(yieldKg === undefined ? 'plan.formula.total' : 'plan.formula.in-the-pan'), totalKg),
+    ...(late.length > 0 ? [`<p>${escaped(tell('plan.formula.stir-in'))}</p>`, ...late] : []),
+    ...(yieldKg === undefined ? [] : [line(tell('plan.formula.after-simmer'), yieldKg)]),
   ];
 }
 

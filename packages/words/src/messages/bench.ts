@@ -314,6 +314,7 @@ const after = {
         'sugar-split': 'how its sugar splits',
         water: 'its water',
         allergens: 'its allergens',
+        body: 'how thick it is',
       }[p.aspect] ?? p.aspect
     } is not known (${share(p.share)} of the whole).`,
   'bench.serving': (p: { mass: number }, print: Printer) => `A serving of ${grams(p.mass, print)}`,

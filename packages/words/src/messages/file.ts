@@ -180,6 +180,26 @@ const cookFileMessages = {
     `“${p.text}” stands twice here; give each its own name, or an id.`,
   'file.no-such-piece': (p: { key?: string; text: string; nearest?: string; known: string }) =>
     `${at(p)}there is no piece ${p.text}; the pieces are ${p.known}.`,
+  'file.no-such-variant': (p: { text: string; known: string }) =>
+    p.known === ''
+      ? `variant: no variant is declared here, so “${p.text}” cannot be made; declare it under “variants”.`
+      : `variant: there is no variant ${p.text}; the variants are ${p.known}.`,
+  'file.variant-no-line': (p: { text: string; nearest?: string; known: string }) =>
+    `line: no line of this formula is ${p.text}.${p.nearest === undefined ? ` Its lines are ${p.known}.` : meant(p.nearest)}`,
+  'file.variant-line-twice': (p: { text: string }) =>
+    `line: ${p.text} is changed twice in this variant; say both in one change, or which line with “which: 2”.`,
+  'file.variant-nothing': () =>
+    'This change says nothing; write what comes in its place (“ingredient”), how much (“amount”), “late”, or “out: yes”.',
+  'file.variant-adds': () =>
+    'A line that is added needs its “ingredient” and its “amount”; to change a line that is there, name it with “line”.',
+  'file.variant-of-what': () =>
+    'Which line? Name it by its ingredient, as in “line: cola”, to change it or to leave it out.',
+  'file.variant-out-and-in': () =>
+    'This line is left out and changed at once; keep “out: yes”, or what comes in its place.',
+  'file.late-unsimmered': () =>
+    'late: nothing simmers in this formula, so nothing goes in afterwards; take “late” out or write its “simmer”.',
+  'file.all-late': () =>
+    'late: every line goes in after the simmer, so the pot is empty; leave one at the start.',
   'file.after-circle': (p: { letter: string }) =>
     `${p.letter} waits for a piece that waits for ${p.letter}; take one “after” out.`,
   'file.on-after-table': (p: { letter: string }) =>

@@ -173,6 +173,7 @@ export const planMessages = messages({
   'plan.formula.for-all': () => 'for all pieces',
   'plan.formula.total': () => 'in all',
   'plan.formula.in-the-pan': () => 'in the pan',
+  'plan.formula.stir-in': () => 'then, off the heat',
   'plan.formula.after-simmer': () => 'after the simmer',
   'plan.formula.simmer': (
     p: { low: number; high: number; left: Quantity; volume: Quantity; jars: number },

@@ -47,6 +47,10 @@ const formulaProblems = {
     `${p.name}: nobody knows what ${print.quantity(p.amount)} of it weighs. Weigh it once, or give its density.`,
   'sauce.no-lines': (p: Named) => `${p.name} has no lines yet. Add one ingredient with its amount.`,
   'sauce.no-mass': (p: Named) => `${p.name} weighs nothing. Give at least one line an amount.`,
+  'sauce.all-late': (p: Named) =>
+    `${p.name}: everything goes in after the simmer, so the pot is empty. Leave at least one line at the start.`,
+  'sauce.variant-lost-line': (p: Named & { variant: string }) =>
+    `“${p.variant}” changes a line of ${p.name} that is no longer there. Open the variant and keep it as you want it, or make it as written.`,
   'sauce.no-cures': () =>
     'Curing salt is not worked out here. A little too much poisons, a little too little does not protect, and it moves a hundred times slower than salt. Use a published cure table, weighed to 0.1 g, never by spoon.',
   'sauce.boils-dry': (p: { evaporated: Quantity; water: Quantity }, print: Printer) =>

@@ -48,10 +48,8 @@ export const taskMessages = messages({
   'task.buy': () => 'Shop for meat, what the formulas lack, wood, foil and paper.',
   'task.thaw': (p: OnPieces) => `${p.pieces} from the freezer to the fridge, on a tray.`,
   'task.make-sauce': (p: OnFormula) => `Weigh ${p.formula} into the pan.`,
-  'task.simmer-sauce': (p: OnFormula & { left?: Quantity }, print) =>
-    p.left
-      ? `Simmer ${p.formula} until ${print.quantity(p.left)} is left in the pan. Stir now and then.`
-      : `Simmer ${p.formula}. Stir now and then.`,
+  'task.simmer-sauce': (p: OnFormula & { left?: Quantity; late?: string }, print) =>
+    `Simmer ${p.formula}${p.left ? ` until ${print.quantity(p.left)} is left in the pan` : ''}. Stir now and then.${p.late ? ` Take it off, then stir in ${p.late}.` : ''}`,
   'task.cool-sauce': (p: OnFormula) => `Cool ${p.formula} in an ice bath, stirring.`,
   'task.jar-sauce': (p: OnFormula) => `${capital(p.formula)} into clean jars, into the fridge.`,
   'task.warm-sauce': (p: OnFormula) =>

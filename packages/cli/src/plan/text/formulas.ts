@@ -7,8 +7,8 @@ import { noticeText } from './notices.ts';
 const LINES: readonly Column[] = [{ width: 40 }, { width: 10, align: 'right' }, { width: 16 }];
 
 /** Minutes as a range, what is left, when to stop by the look of it. */
-function simmerSaid({ simmerS, yieldKg, yieldM3, jars, looks }: FormulaReport): Said[] {
-  if (!simmerS || yieldKg === undefined || yieldM3 === undefined || !looks) return [];
+function simmerSaid({ simmerS, yieldKg, takeOffKg = yieldKg, yieldM3, jars, looks }: FormulaReport): Said[] {
+  if (!simmerS || takeOffKg === undefined || yieldM3 === undefined || !looks) return [];
   const said: Said[] = [];
   if (Number.isFinite(simmerS.p90))
     said.push({
@@ -16,7 +16,7 @@ function simmerSaid({ simmerS, yieldKg, yieldM3, jars, looks }: FormulaReport): 
       params: {
         low: simmerS.p10,
         high: simmerS.p90,
-        left: { kind: 'mass', si: yieldKg },
+        left: { kind: 'mass', si: takeOffKg },
         volume: { kind: 'volume', si: yieldM3 },
         jars: jars ?? 0,
       },
@@ -33,25 +33,29 @@ function formulaText(one: FormulaReport, report: PlanReport, print: Printer): st
   const letters = formula.for?.map(
     (id) => report.cook.pieces.find((piece) => piece.id === id || piece.letter === id)?.letter ?? id,
   );
-  const lines = one.lines.map((line) => {
-    const written = writtenQuantity(line.amount);
-    const mass = print.massKg(line.massKg);
-    return [line.name, mass, written === mass ? '' : written];
-  });
-  const sums =
-    one.yieldKg === undefined
-      ? [[tell({ id: 'plan.formula.total' }), print.massKg(one.totalKg), '']]
-      : [
-          [tell({ id: 'plan.formula.in-the-pan' }), print.massKg(one.totalKg), ''],
-          [tell({ id: 'plan.formula.after-simmer' }), print.massKg(one.yieldKg), ''],
-        ];
+  const weighed = (isLate: boolean): string[][] =>
+    one.lines
+      .filter((line) => line.isLate === isLate)
+      .map((line) => {
+        const written = writtenQuantity(line.amount);
+        const mass = print.massKg(line.massKg);
+        return [line.name, mass, written === mass ? '' : written];
+      });
+  const sum = (id: string, massKg: number): string[] => [tell({ id }), print.massKg(massKg), ''];
+  const late = weighed(true);
+  const table = [
+    ...weighed(false),
+    sum(one.yieldKg === undefined ? 'plan.formula.total' : 'plan.formula.in-the-pan', one.totalKg),
+    ...(late.length > 0 ? [[tell({ id: 'plan.formula.stir-in' }), '', ''], ...late] : []),
+    ...(one.yieldKg === undefined ? [] : [sum('plan.formula.after-simmer', one.yieldKg)]),
+  ];
   const whom = letters
     ? tell({ id: 'plan.formula.for', params: { pieces: letters.join(', ') } })
     : tell({ id: 'plan.formula.for-all' });
   return [
     '',
     `${formula.name}, ${whom}`,
-    ...[...lines, ...sums].flatMap((cells) => row(cells, LINES, 3)),
+    ...table.flatMap((cells) => row(cells, LINES, 3)),
     ...simmerSaid(one).flatMap((said) => paragraph(tell(said), 3)),
     ...one.said.flatMap((said) => (said.level ? noticeText(said, print, 3) : paragraph(tell(said), 3))),
     ...(formula.note ? paragraph(formula.note, 3) : []),

@@ -53,6 +53,8 @@ export interface Ingredient {
   /** US nine and EU fourteen; an empty list of a blend means "read the label", never "free". */
   readonly allergensUs: readonly string[];
   readonly allergensEu: readonly string[];
+  /** Of a person's own: how much pulp it brings, ketchup 1; missing where nobody told. */
+  readonly pulp?: number;
   /** Of a person's own whose label was not copied down. */
   readonly allergensUnknown?: true;
   /** NDB number in SR28. */

@@ -4,8 +4,8 @@ import { exactlyOne, maybeMix, maybeNumber, numberOf, textOf } from '../../calc/
 import { refuse } from '../../calc/problem.ts';
 import type { CalcSpec } from '../../calc/spec.ts';
 import { ingredientOf } from '../../food/catalogueInput.ts';
+import { ALLERGEN_LAWS, type AllergenLaw, allergensOf } from '../../sauce/allergens.ts';
 import { acidityClass } from '../acidity.ts';
-import { ALLERGEN_LAWS, type AllergenLaw, allergensOf } from '../allergens.ts';
 import { hotHoldVerdict, leftoversVerdict, outVerdict, reheatVerdict } from '../keeping.ts';
 import { THAW_METHODS, type ThawMethod, thawTimeS } from '../thaw.ts';
 
@@ -30,7 +30,8 @@ const allergens: CalcSpec = {
       given === 'mix'
         ? maybeMix(inputs, 'mix')!.map((line) => line.ingredient)
         : [ingredientOf('ingredient', textOf(inputs, 'ingredient')).id];
-    const found = allergensOf(ids, textOf(inputs, 'law') as AllergenLaw)!;
+    const rows = ids.map((id) => ingredientOf(given, id));
+    const found = allergensOf(rows)[textOf(inputs, 'law') as AllergenLaw];
     return { allergens: found.length > 0 ? found : ['none'] };
   },
 };

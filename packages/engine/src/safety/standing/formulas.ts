@@ -1,6 +1,6 @@
-import type { Cook, Formula } from '@pitwright/model';
-import { ingredientById } from '../../food/data/ingredients.ts';
-import { type AllergenLaw, allergensOf } from '../allergens.ts';
+import { type Cook, type Formula, madeFormula } from '@pitwright/model';
+import { type AllergenLaw, allergensOf } from '../../sauce/allergens.ts';
+import { findIngredient } from '../../sauce/formulaLines.ts';
 import { degrees, type Notice, notice, seconds } from '../notice.ts';
 import { COLD_HOLD_C, OUT_S } from '../rules/limits.ts';
 import { celsiusOf } from '../ruleTemperature.ts';
@@ -23,24 +23,23 @@ const plain = (word: string): string =>
 function allergenNotices(cook: Cook, formula: Formula): Notice[] {
   const ids = formula.lines.map((line) => line.ingredient);
   const concerns = { formulaId: formula.id };
-  const known = ids.filter((id) => ingredientById(id));
   const notices: Notice[] = [];
-  if (known.length < ids.length)
+  const rows = ids.map((id) => findIngredient(id, cook.labels));
+  // Of a label that nobody has read for them, too, nothing is known.
+  const unread = ids.flatMap((id, i) =>
+    rows[i]?.allergensUnknown === undefined && rows[i] ? [] : [rows[i]?.name ?? id],
+  );
+  if (unread.length > 0)
     notices.push(
-      notice(
-        'safety.allergens-unknown',
-        'caution',
-        LABELS,
-        { ingredients: ids.filter((id) => !known.includes(id)).join('|') },
-        concerns,
-      ),
+      notice('safety.allergens-unknown', 'caution', LABELS, { ingredients: unread.join('|') }, concerns),
     );
-  const found = allergensOf(known, lawOf(cook))!;
+  const held = allergensOf(rows.filter((row) => row !== undefined));
+  const found = held[lawOf(cook)];
   if (found.length > 0)
     notices.push(notice('safety.allergens', 'information', LABELS, { allergens: found.join('|') }, concerns));
   // A guest's word is looked for in both lists, whichever law is shown.
   const named = new Set((cook.guests.allergies ?? []).map(plain));
-  const either = new Set([...allergensOf(known, 'us')!, ...allergensOf(known, 'eu')!]);
+  const either = new Set([...held.us, ...held.eu]);
   const met = [...either].filter((allergen) => named.has(plain(allergen))).sort();
   if (met.length > 0)
     notices.push(notice('safety.allergens-named', 'stop', LABELS, { allergens: met.join('|') }, concerns));
@@ -95,8 +94,10 @@ function keepingNotices(cook: Cook, formula: Formula): Notice[] {
 
 /** What stands beside each formula of a plan. */
 export const formulaNotices = (cook: Cook): Notice[] =>
-  cook.formulas.flatMap((formula) => [
-    ...allergenNotices(cook, formula),
-    ...honeyNotice(cook, formula),
-    ...keepingNotices(cook, formula),
-  ]);
+  cook.formulas
+    .map(madeFormula)
+    .flatMap((formula) => [
+      ...allergenNotices(cook, formula),
+      ...honeyNotice(cook, formula),
+      ...keepingNotices(cook, formula),
+    ]);

@@ -48,7 +48,7 @@ const BY_CATEGORY: Readonly<Record<string, number>> = { spice: 6, fruit: 0.6, ve
 /** Potency of one ingredient [1]; syrups, sugars, liquids and fats bring none. */
 export function pulpPotency(ingredient: Ingredient): number {
   if (NO_PULP.has(ingredient.id)) return 0;
-  return BY_ID[ingredient.id] ?? BY_CATEGORY[ingredient.category] ?? 0;
+  return ingredient.pulp ?? BY_ID[ingredient.id] ?? BY_CATEGORY[ingredient.category] ?? 0;
 }
 
 /**

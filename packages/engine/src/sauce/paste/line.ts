@@ -1,7 +1,6 @@
 /** One line of a recipe to an ingredient by mass, with every doubt; nothing is guessed without saying so. */
 import type { Said } from '@pitwright/model';
 import { type Ingredient, ingredientById } from '../../food/data/ingredients.ts';
-import type { OwnIngredients } from '../formulaLines.ts';
 import { type Grams, gramsOf, type Weighed } from './grams.ts';
 import { type Named, nameOf } from './name.ts';
 import { isNeutral, LEAF_HERBS } from './neutral.ts';
@@ -101,7 +100,7 @@ function brownSugar(words: LineWords): { id: string; doubts: Doubt[] } {
 function whichOf(
   named: Named,
   words: LineWords,
-  own: OwnIngredients,
+  own: readonly Ingredient[],
 ): { ingredient: Ingredient; doubts: Doubt[] } {
   const find = (id: string): Ingredient => own.find((i) => i.id === id) ?? ingredientById(id)!;
   const rows = named.ids.map(find);
@@ -203,7 +202,7 @@ export function pastedLine(
   number: number,
   text: string,
   system: MeasureSystem,
-  options: { readonly systemTold?: boolean; readonly own?: OwnIngredients } = {},
+  options: { readonly systemTold?: boolean; readonly own?: readonly Ingredient[] } = {},
 ): PastedLine {
   const own = options.own ?? [];
   const words = lineWords(text, system);

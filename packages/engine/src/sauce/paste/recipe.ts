@@ -1,6 +1,6 @@
 /** A recipe as it was written, line by line, to a formula by mass and a list of open questions. */
 import { type FormulaLine, quantity } from '@pitwright/model';
-import type { OwnIngredients } from '../formulaLines.ts';
+import { type Labels, ownIngredients } from '../label.ts';
 import { plainText } from './amount.ts';
 import { pastedLine } from './line.ts';
 import { type Doubt, isSettled, type PastedLine, type PastedRecipe } from './types.ts';
@@ -11,7 +11,8 @@ import { lineWords } from './words.ts';
 export interface PasteOptions {
   /** Whose cups, spoons and pints these are; missing: told from the words, and said. */
   readonly system?: MeasureSystem;
-  readonly own?: OwnIngredients;
+  /** The person's own ingredients, found by their names. */
+  readonly labels?: Labels;
 }
 
 const VERBS =
@@ -62,6 +63,7 @@ const MOST_CHARACTERS = 400;
 export function pasteRecipe(text: string, options: PasteOptions = {}): PastedRecipe {
   const written = text.split(/\r\n|\r|\n|\u2028/).slice(0, MOST_LINES);
   const system = options.system ?? systemFrom(text);
+  const own = ownIngredients(options.labels);
   const lines: PastedLine[] = [];
   const otherText: { number: number; text: string }[] = [];
   const ingredientLines: string[] = [];
@@ -73,9 +75,7 @@ export function pasteRecipe(text: string, options: PasteOptions = {}): PastedRec
       return;
     }
     ingredientLines.push(line);
-    lines.push(
-      pastedLine(i + 1, line, system, { systemTold: options.system !== undefined, own: options.own }),
-    );
+    lines.push(pastedLine(i + 1, line, system, { systemTold: options.system !== undefined, own }));
   });
   const doubts = options.system === undefined ? systemDoubts(ingredientLines, system) : [];
   return { lines, otherText, doubts };

@@ -1,7 +1,6 @@
 import { findCut, standingNotices } from '@pitwright/engine';
 import {
   afterWeighing,
-  CLASS_EDGES_PA,
   contentsG,
   cooling,
   enough,
@@ -11,7 +10,6 @@ import {
   findIngredient,
   type Ingredient,
   JARS,
-  type Look,
   lineEffects,
   lookAt,
   nutrition,
@@ -40,30 +38,10 @@ const MOMENTS = 28;
 /** The curve goes on past its target: by half as much water again, as far as there is water for it. */
 const PAST = 1.6;
 const MOST_OFF = 0.85;
-const FILM_EDGES_M = [0.1e-3, 0.35e-3] as const;
 const COATS = 2;
 
 /** What may be added to bring a taste back: sugar, vinegar, salt, heat, body. */
 const MAY_ADD = ['sugar_brown_packed', 'vinegar_cider_5', 'salt_table', 'cayenne', 'tomato_paste'];
-
-/** Where a look stands among the six, with its place inside: 2.5 is the middle of what coats a spoon. */
-export function lookLevel(look: Look): number {
-  const pa = look.yieldStressPa;
-  const edges = [...CLASS_EDGES_PA, 3 * CLASS_EDGES_PA[4]];
-  const above = edges.findIndex((edge) => pa < edge);
-  const inside = (low: number, high: number): number => Math.log(pa / low) / Math.log(high / low);
-  const byYield =
-    above === -1 ? 5.99 : above === 0 ? pa / edges[0]! : above + inside(edges[above - 1]!, edges[above]!);
-  const [thin, coat] = FILM_EDGES_M;
-  const film = look.filmM;
-  const byFilm =
-    film < thin
-      ? film / thin
-      : film < coat
-        ? 1 + (film - thin) / (coat - thin)
-        : Math.min(2.99, 2 + (film - coat) / 4e-3);
-  return Math.max(byYield, byFilm);
-}
 
 const kitchenOf = (cook: Cook): OutcomeOptions => ({
   ...(cook.place?.altitude && { altitudeM: cook.place.altitude.si }),
@@ -94,9 +72,9 @@ function alongOf(
       timeS,
       massG,
       waterOffG: offG,
-      level: lookLevel(lookAt(batch, POT_C, factor)),
-      lowLevel: lookLevel(lookAt(batch, POT_C, factor / spread)),
-      highLevel: lookLevel(lookAt(batch, POT_C, factor * spread)),
+      level: lookAt(batch, POT_C, factor).level,
+      lowLevel: lookAt(batch, POT_C, factor / spread).level,
+      highLevel: lookAt(batch, POT_C, factor * spread).level,
     };
   });
   return { moments, fast: simmerS.p10 / simmerS.p50, slow: simmerS.p90 / simmerS.p50 };
