@@ -38,6 +38,7 @@ export {
   stampEntry,
   undoEntry,
 } from './history/write.ts';
+export { type Limits, PIECE_LIMITS, PIT_LIMITS, STAGE_LIMITS, withinLimits } from './limits.ts';
 export * from './nouns.ts';
 export type { Instant, NoticeLevel, Range, Said } from './said.ts';
 export {

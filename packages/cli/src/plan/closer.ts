@@ -23,8 +23,15 @@ export function closerOf(
   );
 }
 
+/** Of its muscles, by the hour. */
+export const zonesSaid = ({ zones }: Closer, onAt: string): readonly Said[] =>
+  (zones?.said ?? []).map((said) => ({ ...said, params: { ...said.params, onAt } }));
+
 /** What of it the plan prints. That no measurement is worth it stays unsaid there. */
-export const closerSaid = ({ sensitivity: { said }, zones }: Closer): readonly Said[] => [
-  ...(zones?.said ?? []),
-  ...(said && said.id !== 'narrow.none' ? [said] : []),
+export const closerSaid = (closer: Closer, onAt: string): readonly Said[] => [
+  ...zonesSaid(closer, onAt),
+  ...measuringSaid(closer.sensitivity),
 ];
+
+const measuringSaid = ({ said }: PieceSensitivity): readonly Said[] =>
+  said && said.id !== 'narrow.none' ? [said] : [];

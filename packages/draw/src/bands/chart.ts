@@ -79,12 +79,14 @@ export const badge = (letter: string, x: number, y: number, size = 22): Mark[] =
   text(x + size / 2, y + size / 2 + SMALLEST * 0.36, letter, { anchor: 'middle', className: 'badgeT' }),
 ];
 
-/** As much of a name as its column holds, cut at a word. */
+/** As much of a name as its column holds, cut at a word; dots tell that there is more. */
 function fitted(name: string, width: number, size: number): string {
   if (widthOf(name, size) <= width) return name;
   const words = name.split(' ');
-  while (words.length > 1 && widthOf(words.join(' '), size) > width) words.pop();
-  return words.join(' ').replace(/[,;]$/, '');
+  const cut = (): string => `${words.join(' ').replace(/[,;]$/, '')}…`;
+  do words.pop();
+  while (words.length > 1 && widthOf(cut(), size) > width);
+  return words.length > 0 ? cut() : name;
 }
 
 function laneWords(

@@ -1,3 +1,4 @@
+import { PIECE_LIMITS } from '../limits.ts';
 import { BITES, CATALOGUE_CUTS, type Piece } from '../nouns.ts';
 import { byDefault, derived, type Fields, type Form, list, optional, record, required } from './form.ts';
 import { localTime } from './local-time.ts';
@@ -10,11 +11,11 @@ const pieceFields: Fields<Piece> = {
   name: optional('name', name),
   cut: required('cut', word(CATALOGUE_CUTS)),
   count: byDefault('count', number(1, 200, { whole: true }), 1),
-  mass: optional('mass', measure('mass', { min: 0.05, max: 20, unit: 'kg' })),
-  thickness: optional('thickness', measure('length', { min: 5, max: 300, unit: 'mm' })),
+  mass: optional('mass', measure('mass', PIECE_LIMITS.mass)),
+  thickness: optional('thickness', measure('length', PIECE_LIMITS.thickness)),
   bone: optional('bone', yesNo),
   membrane: optional('membrane', yesNo),
-  start: optional('start', measure('temperature', { min: -25, max: 30, unit: '°C' })),
+  start: optional('start', measure('temperature', PIECE_LIMITS.start)),
   place: optional('place', word(['hot', 'middle', 'cool'])),
   bite: required('bite', word(BITES)),
   forCamera: optional('camera', yesNo),

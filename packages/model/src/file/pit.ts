@@ -1,3 +1,4 @@
+import { PIT_LIMITS } from '../limits.ts';
 import { PIT_TYPES, type Pit } from '../nouns.ts';
 import { byDefault, derived, type Fields, optional, required } from './form.ts';
 import { slug } from './slug.ts';
@@ -12,7 +13,7 @@ export const pitFields: Fields<Pit> = {
   fuel: optional('fuel', name),
   steel: optional('steel', measure('length', { min: 0.3, max: 30, unit: 'mm' })),
   waterPan: optional('water-pan', yesNo),
-  temperature: required('temperature', measure('temperature', { min: 50, max: 350, unit: '°C' })),
+  temperature: required('temperature', measure('temperature', PIT_LIMITS.temperature)),
   gauge: byDefault('gauge', word(['grate', 'lid', 'set-point']), 'grate'),
   driftPerHour: optional('drift-per-hour', measure('difference', { min: -30, max: 30, unit: 'K' })),
   hotEnd: optional('hot-end', endDifference),

@@ -1,4 +1,5 @@
 import { isMap, type Node } from 'yaml';
+import { STAGE_LIMITS, withinLimits } from '../limits.ts';
 import {
   BITES,
   FOIL_WRAPS,
@@ -44,8 +45,7 @@ const until: Form<StageEnd> = scalar<StageEnd>(
     if (!sign) return reader.report(node, 'file.until', { text, words: `${BITES.join(', ')}, ${END_WORDS}` });
     const read = readCookQuantity(sign[2]!, 'temperature');
     if (!read.ok) return reader.take(node, read.problem);
-    const { si } = read.quantity;
-    if (!(si >= 273.15 && si <= 423.15))
+    if (!withinLimits(read.quantity, STAGE_LIMITS.sign))
       return reader.report(node, 'file.outside', { text, min: '0 °C', max: '150 °C' });
     return { by: sign[1] === 'core' ? 'core' : 'surface', temperature: read.quantity };
   },
@@ -62,9 +62,7 @@ function lossEnd(text: string, share: string, node: Node, reader: Reader): Stage
   const read = readCookQuantity(share, 'fraction');
   if (!read.ok) return reader.take(node, read.problem);
   if (read.quantity.writtenIn !== '%') return reader.report(node, 'file.not-percent', { text: share });
-  const { si } = read.quantity;
-  // A hair of room: 70 × 0.01 is not 0.7.
-  return si >= 0.01 - 1e-9 && si <= 0.7 + 1e-9
+  return withinLimits(read.quantity, STAGE_LIMITS.loss)
     ? { by: 'loss', share: read.quantity }
     : reader.report(node, 'file.outside', { text, min: '1 %', max: '70 %' });
 }
@@ -74,7 +72,7 @@ const MOST_SPRAYED = { mass: 1, volume: 1e-3 } as const;
 const spritz: Form<Spritz> = record<Spritz>(
   {
     amount: required('amount', amount),
-    every: required('every', measure('time', { min: 5, max: 12 * 60, unit: 'min' })),
+    every: required('every', measure('time', STAGE_LIMITS.every)),
   },
   {
     check: ({ amount: sprayed }, locate, reader) => {
@@ -114,12 +112,12 @@ function checkStage(stage: Partial<WrittenStage>, locate: (key: string) => Node,
 const writtenStage = record<WrittenStage>(
   {
     kind: required('stage', word(STAGE_KINDS)),
-    for: optional('for', measure('time', { min: 1, max: 48 * 60, unit: 'min' })),
+    for: optional('for', measure('time', STAGE_LIMITS.for)),
     until: optional('until', until),
     in: optional('in', word(['pit', 'oven', 'box', 'warmer', 'tray'])),
-    at: optional('at', measure('temperature', { min: -30, max: 150, unit: '°C' })),
-    pit: optional('pit', measure('temperature', { min: 50, max: 350, unit: '°C' })),
-    liquid: optional('liquid', measure('volume', { min: 0, max: 2, unit: 'L' })),
+    at: optional('at', measure('temperature', STAGE_LIMITS.at)),
+    pit: optional('pit', measure('temperature', STAGE_LIMITS.pit)),
+    liquid: optional('liquid', measure('volume', STAGE_LIMITS.liquid)),
     wrap: optional('wrap', word([...FOIL_WRAPS, ...PAPER_WRAPS])),
     spritz: optional('spritz', spritz),
     note: optional('note', note),

@@ -1,4 +1,5 @@
 import type { Node } from 'yaml';
+import { type Limits, withinLimits } from '../limits.ts';
 import { printCookQuantity, readCookQuantity } from '../units/cook-quantity.ts';
 import type { Kind } from '../units/kinds.ts';
 import { fromSi, type Quantity, toSi } from '../units/quantity.ts';
@@ -111,11 +112,7 @@ export function number(min: number, max: number, { whole = false } = {}): Form<n
   );
 }
 
-export interface Limits {
-  readonly min: number;
-  readonly max: number;
-  /** Unit in which the limits are given. */
-  readonly unit: string;
+interface Measure extends Limits {
   readonly spell?: (symbol: string) => string;
 }
 
@@ -123,7 +120,7 @@ export interface Limits {
 const QUANTITY_SCHEMA: JsonSchema = { type: 'string', pattern: '[0-9½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞].*[^0-9.,\\s]' };
 
 /** A quantity in any unit of its kind, between two limits, ends included. */
-export function measure<K extends Kind>(kind: K, { min, max, unit, spell }: Limits): Form<Quantity<K>> {
+export function measure<K extends Kind>(kind: K, { min, max, unit, spell }: Measure): Form<Quantity<K>> {
   return scalar(
     (text, node, reader) => {
       const read = readCookQuantity(text, kind);
@@ -137,12 +134,6 @@ export function measure<K extends Kind>(kind: K, { min, max, unit, spell }: Limi
   function outside(text: string, node: Node, reader: Reader): undefined {
     return reader.report(node, 'file.outside', { text, min: `${min} ${unit}`, max: `${max} ${unit}` });
   }
-}
-
-function withinLimits({ kind, si }: Quantity, { min, max, unit }: Limits): boolean {
-  // A hair of room, so that a limit written in another unit is still inside.
-  const room = 1e-9 * Math.abs(toSi(kind, max, unit));
-  return si >= toSi(kind, min, unit) - room && si <= toSi(kind, max, unit) + room;
 }
 
 /** A share, written in percent, 0 to 1 in memory. */

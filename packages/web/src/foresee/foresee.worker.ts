@@ -8,11 +8,13 @@ import {
   type PieceInside,
   PREVIEW_MEMBERS,
   pieceInside,
+  sensitivityOf,
   tellingMoments,
+  zonesOf,
 } from '@pitwright/engine';
 import type { Cook, Piece } from '@pitwright/model';
 import { gatherReport, previewReport } from '@pitwright/paper';
-import type { Answer, Ask, Inside } from './messages.ts';
+import type { Answer, Ask, Closer, Inside } from './messages.ts';
 
 /** One seed for all forecasts of the app: only what was changed is seen to change. */
 const SEED = 1;
@@ -73,13 +75,35 @@ function forecast(cook: Cook, members: number): CookForecast {
   return assembleForecast(cook, SEED, parts);
 }
 
+const onlyPiece = (cook: Cook, pieceId: string): Cook => ({
+  ...cook,
+  pieces: cook.pieces.filter((piece) => piece.id === pieceId),
+});
+
+/** As many members as the page shows, fewer where many items are alike: the look stays short. */
+const MOST_MEMBERS = 200;
+const LEAST_MEMBERS = 80;
+const ITEMS_STEPPED = 400;
+
+/** What would narrow the range of a piece, and how its muscles differ. */
+function closer(cook: Cook, pieceId: string): Closer {
+  const only = onlyPiece(cook, pieceId);
+  const items = only.pieces[0]?.count ?? 1;
+  const members = Math.min(MOST_MEMBERS, Math.max(LEAST_MEMBERS, Math.floor(ITEMS_STEPPED / items)));
+  const foreseen = forecast(only, members);
+  const [sensitivity] = sensitivityOf(only, foreseen, { members });
+  if (!sensitivity) throw new RangeError(`the cook has no piece ${pieceId}`);
+  const [zones] = zonesOf(only, foreseen);
+  return { pieceId, sensitivity, ...(zones && { zones }) };
+}
+
 /** What happens in the members nearest the 10, 50 and 90 % points of a preview. */
-function inside(cook: Cook, pieceId: string): Inside {
-  const only = { ...cook, pieces: cook.pieces.filter((piece) => piece.id === pieceId) };
-  const seen = pieceInside(cook, forecast(only, PREVIEW_MEMBERS), pieceId);
+function inside({ cook, pieceId, zone }: Extract<Ask, { kind: 'inside' }>): Inside {
+  const seen = pieceInside(cook, forecast(onlyPiece(cook, pieceId), PREVIEW_MEMBERS), pieceId, zone);
   const { bite } = seen;
   return {
     pieceId,
+    ...(zone && { zone }),
     field: {
       timesS: seen.timesS,
       depthShares: seen.depthShares,
@@ -112,7 +136,8 @@ function answer(ask: Ask): Answer {
       const report = (ask.isWhole ? gatherReport : previewReport)(cook, forecast(cook, members));
       return { kind: 'foresight', job, foresight: { ...report, members } };
     }
-    return { kind: 'inside', job, inside: inside(ask.cook, ask.pieceId) };
+    if (ask.kind === 'closer') return { kind: 'closer', job, closer: closer(ask.cook, ask.pieceId) };
+    return { kind: 'inside', job, inside: inside(ask) };
   } catch (error) {
     return { kind: 'failed', job, message: error instanceof Error ? error.message : String(error) };
   }

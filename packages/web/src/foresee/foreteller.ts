@@ -1,5 +1,6 @@
+import type { Zone } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
-import type { Answer, Ask, Foresight, Inside } from './messages.ts';
+import type { Answer, Ask, Closer, Foresight, Inside } from './messages.ts';
 
 type Waiting = { readonly resolve: (answer: Answer) => void };
 type AskBody = Ask extends infer A ? (A extends Ask ? Omit<A, 'job'> : never) : never;
@@ -30,10 +31,17 @@ export class Foreteller {
     });
   }
 
-  inside(cook: Cook, pieceId: string): Promise<Inside> {
-    return this.#ask({ kind: 'inside', cook, pieceId }).then((answer) => {
+  inside(cook: Cook, pieceId: string, zone?: Zone): Promise<Inside> {
+    return this.#ask({ kind: 'inside', cook, pieceId, zone }).then((answer) => {
       if (answer.kind !== 'inside') throw new Error(`asked for an inside, got ${answer.kind}`);
       return answer.inside;
+    });
+  }
+
+  closer(cook: Cook, pieceId: string): Promise<Closer> {
+    return this.#ask({ kind: 'closer', cook, pieceId }).then((answer) => {
+      if (answer.kind !== 'closer') throw new Error(`asked for a closer look, got ${answer.kind}`);
+      return answer.closer;
     });
   }
 

@@ -1,7 +1,8 @@
+import type { Zone } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { useEffect, useRef, useState } from 'react';
 import { ForesightFault, Foreteller } from './foreteller.ts';
-import type { Foresight, Inside } from './messages.ts';
+import type { Closer, Foresight, Inside } from './messages.ts';
 
 /** A first frame at once, a preview, then the range that is kept. The same seed: only the change is seen. */
 export const FIRST_MEMBERS = 16;
@@ -65,25 +66,45 @@ export function useForesight(cook: Cook | undefined, isHeld: boolean): Foreseen 
   };
 }
 
-/** The inside of one piece, in a worker of its own so that the bands do not wait for it. */
-export function useInside(cook: Cook | undefined, pieceId: string | undefined): Inside | undefined {
+export interface SeenClose {
+  readonly inside?: Inside | undefined;
+  readonly closer?: Closer | undefined;
+}
+
+/**
+ * One piece seen close, in a worker of its own so that the bands do not wait for it: its inside first, then what would
+ * narrow its range.
+ *
+ * @param zone the muscle whose inside is shown; missing: the whole
+ */
+export function useClose(cook: Cook, pieceId: string | undefined, zone: Zone | undefined): SeenClose {
   const foreteller = useRef<Foreteller>(undefined);
   const [inside, setInside] = useState<Inside>();
+  const [closer, setCloser] = useState<{ of: Cook; seen: Closer }>();
+  const told = useRef<{ of: Cook; seen: Closer }>(undefined);
   useEffect(() => () => foreteller.current?.close(), []);
   useEffect(() => {
-    if (!cook || pieceId === undefined) return;
+    if (pieceId === undefined) return;
     foreteller.current ??= new Foreteller();
-    foreteller.current.stop();
+    const own = foreteller.current;
+    own.stop();
     let isWanted = true;
-    foreteller.current
-      .inside(cook, pieceId)
-      .then((answer) => {
-        if (isWanted) setInside(answer);
-      })
-      .catch((fault: unknown) => console.error(fault));
+    const look = async () => {
+      const seen = await own.inside(cook, pieceId, zone);
+      if (isWanted) setInside(seen);
+      if (!isWanted || (told.current?.of === cook && told.current.seen.pieceId === pieceId)) return;
+      const close = { of: cook, seen: await own.closer(cook, pieceId) };
+      if (!isWanted) return;
+      told.current = close;
+      setCloser(close);
+    };
+    look().catch((fault: unknown) => console.error(fault));
     return () => {
       isWanted = false;
     };
-  }, [cook, pieceId]);
-  return inside?.pieceId === pieceId ? inside : undefined;
+  }, [cook, pieceId, zone]);
+  return {
+    ...(inside?.pieceId === pieceId && inside?.zone === zone && { inside }),
+    ...(closer?.seen.pieceId === pieceId && { closer: closer?.seen }),
+  };
 }

@@ -233,6 +233,29 @@ export const webMessages = messages({
   'web.piece.on-time': (p: { chance: string }) => `**${p.chance}** that it is on time.`,
   'web.piece.stages': () => 'What it goes through',
   'web.piece.bite': () => 'The bite when it comes off',
+  'web.piece.gets': () => 'What the eater gets',
+  'web.gets.bark': () => 'Bark',
+  'web.gets.colour': () => 'Colour',
+  'web.gets.juiciness': () => 'Juiciness',
+  'web.gets.salt': () => 'Salt',
+  'web.gets.yield': (p: { low: number; high: number }) => `${p.low}–${p.high} % of its raw weight left.`,
+  'web.juiciness.dry': () => 'dry',
+  'web.juiciness.moist': () => 'moist',
+  'web.juiciness.juicy': () => 'juicy',
+  'web.inside.ledger': () => 'Where its heat goes',
+  'web.zones.title': () => 'Its muscles',
+  'web.zones.map': () => 'The map is of',
+  'web.zone.whole': () => 'whole',
+  'web.zone.flat': () => 'flat',
+  'web.zone.point': () => 'point',
+  'web.zone.breast': () => 'breast',
+  'web.zone.thigh': () => 'thigh',
+  'web.measure.ruler': () => 'Its thickest place is',
+  'web.measure.scales': () => 'One weighs',
+  'web.measure.start-probe': () => 'In its middle it is',
+  'web.measure.grate-probe': () => 'The grate beside it is at',
+  'web.figure.unread': (p: { example: string }) => `Write it with its unit, such as ${p.example}.`,
+  'web.figure.outside': (p: { low: string; high: string }) => `Between ${p.low} and ${p.high}.`,
   'web.piece.start-by-hand': (p: { hour: string }) => `You set it to go on at ${p.hour}.`,
   'web.piece.start-free': () => 'Let the plan choose',
   'web.stage.kind': () => 'stage',
@@ -283,6 +306,30 @@ export const webMessages = messages({
     'The balance of heat and drying at the surface: docs/models/meat.md and heat.md.',
   'web.origin.surface.doubt': () =>
     'Draught and radiation differ from place to place on one grate; the range holds the pit as a whole.',
+  'web.origin.bark.meaning': () =>
+    'How often the outside passes each test of the finger when it comes to the table. A bark that counts as set holds to a finger.',
+  'web.origin.bark.source': () => 'Thickness of the dried layer: docs/models/meat.md, what the eater gets.',
+  'web.origin.bark.doubt': () =>
+    'Where each word begins is common practice. A wrap or a box softens bark; that is not followed.',
+  'web.origin.colour.meaning': () => 'How often the outside has each colour, smoke left out.',
+  'web.origin.colour.source': () =>
+    'Browning against heat and time, faster with sugar in the rub: docs/models/meat.md, what the eater gets.',
+  'web.origin.colour.doubt': () => 'Rates from memory, good to about one word. Look, and believe your eye.',
+  'web.origin.juiciness.meaning': () =>
+    'How often the middle is dry, moist or juicy. In fat cuts melted fat and gelatin count for water.',
+  'web.origin.juiciness.source': () =>
+    'Water left at the centre between raw and fully cooked: docs/models/meat.md, what the eater gets.',
+  'web.origin.juiciness.doubt': () =>
+    'Where each word begins is common practice, by what cooks say of the meat.',
+  'web.origin.salt.meaning': () =>
+    'How often a bite of outside and inside together is mild (under 8 g in a kilo), seasoned, or salty (over 15 g).',
+  'web.origin.salt.source': () =>
+    'Salt of rub, spritz and glaze by the surface they cover, over what is served: docs/models/rubs-and-brines.md.',
+  'web.origin.salt.doubt': () =>
+    'Hands rub on twice as much as other hands, and the middle of a thick piece gets none of it. Counted as a light coat; sauce at the table is not in it.',
+  'web.origin.yield.meaning': () => 'What is left of its raw weight at the table, bone and all.',
+  'web.origin.yield.source': () => 'Water dried off and dripped, and rendered fat: docs/models/meat.md.',
+  'web.origin.yield.doubt': () => 'Fat and water differ from animal to animal.',
   'web.share': () => 'Share',
   'web.share.carries': () =>
     'The link itself carries the cook: pieces, formulas, pit and hours. No server keeps it; who has the link can read it.',
@@ -313,8 +360,8 @@ export const webMessages = messages({
   'web.compare.as-is': () => 'As it stands, by its sign',
   'web.compare.on-time': () => 'on time',
   'web.compare.take': () => 'Take this one',
-  'web.compare.not-yet': () =>
-    'Both with the same start and the same days. Bark and juiciness are not set side by side yet; the printed plan tells them.',
+  'web.compare.same': () =>
+    'Both with the same start and the same days; bark, colour and juiciness at the table.',
   'web.grip.table': () => 'Serving hour',
   'web.grip.start': (p: { letter: string }) => `${p.letter} goes on`,
   'web.grip.edge': (p: { letter: string; stage: string }) => `${p.letter} ${p.stage} begins`,

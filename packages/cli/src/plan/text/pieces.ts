@@ -138,7 +138,7 @@ export function piecesText(report: PlanReport, print: Printer): string[] {
     ...heading(tell('plan.section.pieces')),
     ...row(head, STAGES, 3),
     ...report.plan.pieces.flatMap((planned) =>
-      pieceText(planned, report, closerSaid(closer.get(planned.pieceId)!), print),
+      pieceText(planned, report, closerSaid(closer.get(planned.pieceId)!, planned.onAt), print),
     ),
     '',
     ...paragraph(tell('plan.stage.at-its-end')),

@@ -2,7 +2,7 @@ import { explainPiece, type PieceInside, pieceInside, tellingMoments } from '@pi
 import type { Quantity, Said } from '@pitwright/model';
 import { type PlanReport, pieceName } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
-import { closerOf } from '../closer.ts';
+import { closerOf, zonesSaid } from '../closer.ts';
 import { eaterText } from '../eater.ts';
 import { COLUMNS, type Column, heading, paragraph, row } from './layout.ts';
 
@@ -75,9 +75,10 @@ export function whyText(
   const lines = told.flatMap(({ at, elapsedS, said }) =>
     row([clock(at, print), print.elapsedS(elapsedS), tell(said)], WHY),
   );
-  const { sensitivity, zones } = closerOf(report, [piece.id]).get(piece.id)!;
+  const closer = closerOf(report, [piece.id]).get(piece.id)!;
+  const { sensitivity } = closer;
   const further = [
-    ...(zones?.said ?? []).map(tell),
+    ...zonesSaid(closer, planned.onAt).map(tell),
     ...(sensitivity.said ? [tell(sensitivity.said)] : []),
     eaterText(report, foreseen, print),
   ].filter(Boolean);

@@ -1,7 +1,8 @@
 import { bandChart, type StripDrawing } from '@pitwright/draw';
+import type { Zone } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { useId, useMemo } from 'react';
-import type { Foresight } from '../../foresee/messages.ts';
+import type { Foresight, Inside } from '../../foresee/messages.ts';
 import { Drawn } from '../../parts/drawn.tsx';
 import { useVoice } from '../../parts/voice.ts';
 import { useWidth } from '../../parts/width.ts';
@@ -19,6 +20,9 @@ export interface BandsProps {
   readonly before: Foresight | undefined;
   readonly openedId: string | undefined;
   readonly isCloseUp: boolean;
+  readonly inside: Inside | undefined;
+  readonly zone: Zone | undefined;
+  readonly onZone: (zone: Zone | undefined) => void;
   readonly onOpen: (pieceId: string) => void;
   readonly onHold: (draft: Cook | undefined) => void;
   readonly onKeep: (cook: Cook) => void;
@@ -79,7 +83,16 @@ export function Bands(props: BandsProps) {
             <Grips {...props} plan={plan} drawing={drawing} width={width} />
           </Drawn>
           {opened ? (
-            <InsidePiece kept={props.kept} piece={opened} plan={plan} axis={drawing.axis} width={width} />
+            <InsidePiece
+              kept={props.kept}
+              piece={opened}
+              plan={plan}
+              inside={props.inside}
+              zone={props.zone}
+              onZone={props.onZone}
+              axis={drawing.axis}
+              width={width}
+            />
           ) : null}
           <HandsStrip cook={cook} plan={plan} axis={drawing.axis} width={width} />
         </>

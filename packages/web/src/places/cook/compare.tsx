@@ -14,6 +14,7 @@ import { useWords } from '../../words.tsx';
 import { rangeOf, secondsOf } from './band-data.ts';
 import { BiteChances } from './bite-chances.tsx';
 import { setStages } from './edit.ts';
+import { Gets } from './gets.tsx';
 
 const STEP_MIN = 15;
 const MINUTE_S = 60;
@@ -134,6 +135,7 @@ function SideBySide(props: {
         {sets.map((set) => {
           const planned = set.foresight?.plan.pieces.find((one) => one.pieceId === piece.id);
           const forecast = set.foresight?.forecast.pieces.find((one) => one.pieceId === piece.id);
+          const gets = set.foresight?.eaters.find((one) => one.pieceId === piece.id);
           return (
             <div key={set.key} className="set">
               <h3>{nameOfSet(set)}</h3>
@@ -148,6 +150,7 @@ function SideBySide(props: {
                     asked={piece.bite}
                     members={set.foresight.members}
                   />
+                  {gets?.atTable ? <Gets eater={gets.atTable} members={set.foresight.members} /> : null}
                   {set.take ? (
                     <Key kind="first" onClick={set.take}>
                       {text('web.compare.take')}
@@ -161,7 +164,7 @@ function SideBySide(props: {
           );
         })}
       </div>
-      <p className="small quiet">{text('web.compare.not-yet')}</p>
+      <p className="small quiet">{text('web.compare.same')}</p>
     </div>
   );
 }

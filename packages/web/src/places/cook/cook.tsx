@@ -1,7 +1,8 @@
+import { type Zone, zonesOfCut } from '@pitwright/engine';
 import { type Cook, changesBetween, type Subject, setEntry } from '@pitwright/model';
 import { useEffect, useMemo, useState } from 'react';
 import { useParams } from 'wouter';
-import { useForesight } from '../../foresee/use-foresight.ts';
+import { useClose, useForesight } from '../../foresee/use-foresight.ts';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { writingOf } from '../../settings.ts';
@@ -41,6 +42,7 @@ function CookSheet(props: { cook: Cook }) {
   const [draft, setDraft] = useState<Cook>();
   const [openedId, setOpenedId] = useState<string>();
   const [isCloseUp, setCloseUp] = useState(false);
+  const [zone, setZone] = useState<Zone>();
   const shown = draft ?? cook;
   const { foresight, isFull, fault } = useForesight(shown, draft !== undefined);
   // The piece that goes on first has the longest way and the most to tell; chosen once, so that it never jumps.
@@ -67,6 +69,8 @@ function CookSheet(props: { cook: Cook }) {
   }, [draft, before, isFull]);
 
   const opened = shown.pieces.find((piece) => piece.id === openedId);
+  const shownZone = zone && opened && zonesOfCut(opened.cut).includes(zone) ? zone : undefined;
+  const { inside, closer } = useClose(cook, openedId, shownZone);
   return (
     <>
       <CookStrip cook={cook} />
@@ -81,6 +85,9 @@ function CookSheet(props: { cook: Cook }) {
               before={before}
               openedId={openedId}
               isCloseUp={isCloseUp}
+              inside={inside}
+              zone={shownZone}
+              onZone={setZone}
               onOpen={setOpenedId}
               onHold={hold}
               onKeep={keep}
@@ -101,6 +108,7 @@ function CookSheet(props: { cook: Cook }) {
                 kept={cook}
                 piece={opened}
                 foresight={foresight}
+                closer={closer}
                 isHeld={draft !== undefined}
                 onKeep={keep}
               />

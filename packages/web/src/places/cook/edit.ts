@@ -1,5 +1,13 @@
 import type { CookPlan } from '@pitwright/engine';
-import { type Cook, type CutId, quantity, type Stage, type StageKind } from '@pitwright/model';
+import {
+  type Cook,
+  type CutId,
+  type Piece,
+  type Quantity,
+  quantity,
+  type Stage,
+  type StageKind,
+} from '@pitwright/model';
 
 /** Times are moved in steps of five minutes. */
 export const STEP_MS = 5 * 60_000;
@@ -12,6 +20,43 @@ const withPiece = (cook: Cook, pieceId: string, part: Partial<Cook['pieces'][num
   ...cook,
   pieces: cook.pieces.map((piece) => (piece.id === pieceId ? { ...piece, ...part } : piece)),
 });
+
+/** What is told of a piece; a figure that is undefined is told no longer. */
+export function setPiece(
+  cook: Cook,
+  pieceId: string,
+  told: { readonly [Key in keyof Piece]?: Piece[Key] | undefined },
+): Cook {
+  return {
+    ...cook,
+    pieces: cook.pieces.map((piece) => {
+      if (piece.id !== pieceId) return piece;
+      const next = Object.entries({ ...piece, ...told }).filter(([, value]) => value !== undefined);
+      return Object.fromEntries(next) as unknown as Piece;
+    }),
+  };
+}
+
+/** Doubt of a difference between two places of one grate, read with one probe [K]. @source judgement */
+const PLACE_SD_K = 1;
+
+/**
+ * The air as a probe at the grate beside the piece has it. In the middle that is the pit's temperature; at an end of the
+ * grate, how far that end is from it.
+ */
+export function setAtGrate(cook: Cook, pieceId: string, at: Quantity<'temperature'>): Cook {
+  const place = cook.pieces.find((piece) => piece.id === pieceId)?.place ?? 'middle';
+  const pit = { ...cook.pit, gauge: 'grate' as const };
+  if (place === 'middle') return { ...cook, pit: { ...pit, temperature: at } };
+  const warmerK = at.si - cook.pit.temperature.si;
+  const apart: Quantity<'difference'> = {
+    kind: 'difference',
+    si: Math.max(0, place === 'hot' ? warmerK : -warmerK),
+    writtenIn: 'K',
+    sd: PLACE_SD_K,
+  };
+  return { ...cook, pit: place === 'hot' ? { ...pit, hotEnd: apart } : { ...pit, coolEnd: apart } };
+}
 
 /** The piece goes on at this instant, set by hand. */
 export const moveStart = (cook: Cook, pieceId: string, atMs: number): Cook =>

@@ -1,10 +1,12 @@
 import { type Axis, type DepthTimeField, depthTimeMap, heatLedger } from '@pitwright/draw';
-import type { CookPlan } from '@pitwright/engine';
-import type { Cook, Piece } from '@pitwright/model';
+import { type CookPlan, type Zone, zonesOfCut } from '@pitwright/engine';
+import type { Cook, CutId, Piece, Said } from '@pitwright/model';
 import { biteName, stageName } from '@pitwright/words';
-import { useId } from 'react';
-import { useInside } from '../../foresee/use-foresight.ts';
+import { useId, useState } from 'react';
+import type { Inside } from '../../foresee/messages.ts';
+import { Choice } from '../../parts/choice.tsx';
 import { Drawn } from '../../parts/drawn.tsx';
+import { Key } from '../../parts/key.tsx';
 import { useVoice } from '../../parts/voice.ts';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
@@ -22,14 +24,17 @@ export function InsidePiece(props: {
   kept: Cook;
   piece: Piece;
   plan: CookPlan;
+  inside: Inside | undefined;
+  zone: Zone | undefined;
+  onZone: (zone: Zone | undefined) => void;
   axis: Axis;
   width: number;
 }) {
   const { text, print } = useWords();
+  const [isLedgerOpen, setLedgerOpen] = useState(false);
   const voice = useVoice();
   const id = useId().replace(/[^a-z0-9]/gi, '');
-  const { kept, piece, plan, axis, width } = props;
-  const inside = useInside(kept, piece.id);
+  const { kept, piece, plan, axis, width, inside } = props;
   const planned = plan.pieces.find((one) => one.pieceId === piece.id);
   const title = text('web.inside', { name: pieceName(piece, print) });
   if (!inside || !planned)
@@ -79,16 +84,19 @@ export function InsidePiece(props: {
   };
   return (
     <section className="inside">
-      <h2>
-        {piece.letter} {title}
-      </h2>
+      <div className="inside-head">
+        <h2>
+          {piece.letter} {title}
+        </h2>
+        <ZoneChoice cut={piece.cut} zone={props.zone} onZone={props.onZone} />
+      </div>
       <div className={isBeside ? 'inside-drawn beside' : 'inside-drawn'}>
         <ol className="why" style={isBeside ? { width: roomPx } : undefined}>
           {why
             .filter(({ atS }) => onS + atS < secondsOf(kept.table.at))
             .map(({ atS, said }) => (
               <li key={atS}>
-                <b>{print.aboutClock(instantOf(onS + atS))}</b> {saidWords(said, print)}
+                <b>{print.aboutClock(instantOf(onS + atS))}</b> {saidWords(byTheHour(said, onS), print)}
               </li>
             ))}
         </ol>
@@ -104,15 +112,45 @@ export function InsidePiece(props: {
         </div>
       </div>
       {ledger ? (
-        <Drawn
-          drawing={heatLedger(
-            { ...ledger, letter: piece.letter, timesS: absolute(ledger.timesS) },
-            { width, id: `${id}l` },
-            voice,
-            { axis },
-          )}
-        />
+        <>
+          <Key kind="plain" aria-expanded={isLedgerOpen} onClick={() => setLedgerOpen((open) => !open)}>
+            {text('web.inside.ledger')}
+          </Key>
+          {isLedgerOpen ? (
+            <Drawn
+              drawing={heatLedger(
+                { ...ledger, letter: piece.letter, timesS: absolute(ledger.timesS) },
+                { width, id: `${id}l` },
+                voice,
+                { axis },
+              )}
+            />
+          ) : null}
+        </>
       ) : null}
     </section>
+  );
+}
+
+/** An end that was told as a time since meat-on, by the hour of this plan. */
+function byTheHour(said: Said, onS: number): Said {
+  const until = said.params?.until;
+  if (typeof until !== 'object' || !('kind' in until)) return said;
+  return { ...said, params: { ...said.params, until: instantOf(onS + until.si) } };
+}
+
+/** Which muscle the map is of, where there is more than one. */
+function ZoneChoice(props: { cut: CutId; zone: Zone | undefined; onZone: (zone: Zone | undefined) => void }) {
+  const { text } = useWords();
+  const zones = zonesOfCut(props.cut);
+  if (zones.length === 0) return null;
+  return (
+    <Choice
+      legend={text('web.zones.map')}
+      hideLegend
+      value={props.zone ?? 'whole'}
+      onChoose={(chosen) => props.onZone(chosen === 'whole' ? undefined : chosen)}
+      options={(['whole', ...zones] as const).map((value) => ({ value, text: text(`web.zone.${value}`) }))}
+    />
   );
 }

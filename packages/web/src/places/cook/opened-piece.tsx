@@ -1,13 +1,16 @@
 import type { Cook, Piece } from '@pitwright/model';
-import type { Foresight } from '../../foresee/messages.ts';
+import type { Closer, Foresight } from '../../foresee/messages.ts';
 import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
+import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { pieceName, rangeOf } from './band-data.ts';
 import { BiteChances } from './bite-chances.tsx';
 import { Compare } from './compare.tsx';
 import { freeStart } from './edit.ts';
+import { Gets } from './gets.tsx';
+import { NarrowIt } from './narrow.tsx';
 import { PieceNotices } from './notes.tsx';
 import { useOrigins } from './origins.ts';
 import { StagesTable } from './stages-table.tsx';
@@ -19,11 +22,13 @@ export function OpenedPiece(props: {
   kept: Cook;
   piece: Piece;
   foresight: Foresight;
+  closer: Closer | undefined;
   isHeld: boolean;
   onKeep: (cook: Cook) => void;
 }) {
   const { text, rich, print } = useWords();
-  const { cook, piece, foresight, onKeep } = props;
+  const { cook, piece, foresight, closer, onKeep } = props;
+  const gets = foresight.eaters.find((one) => one.pieceId === piece.id);
   const origins = useOrigins(foresight.members);
   const planned = foresight.plan.pieces.find((one) => one.pieceId === piece.id);
   const forecast = foresight.forecast.pieces.find((one) => one.pieceId === piece.id);
@@ -49,6 +54,19 @@ export function OpenedPiece(props: {
           </Ask>
         </p>
       </div>
+      {props.isHeld || !closer ? null : (
+        <NarrowIt cook={props.kept} piece={piece} sensitivity={closer.sensitivity} onKeep={onKeep} />
+      )}
+      {closer?.zones ? (
+        <div className="muscles">
+          <h3>{text('web.zones.title')}</h3>
+          {closer.zones.said.map((said) => (
+            <p key={said.id}>
+              {saidWords({ ...said, params: { ...said.params, onAt: planned.onAt } }, print)}
+            </p>
+          ))}
+        </div>
+      ) : null}
       <div className="opened-parts">
         <div>
           <h3>{text('web.piece.stages')}</h3>
@@ -65,6 +83,12 @@ export function OpenedPiece(props: {
         <div>
           <h3>{text('web.piece.bite')}</h3>
           <BiteChances chances={forecast.biteChances} asked={piece.bite} members={foresight.members} />
+          {gets?.atTable ? (
+            <>
+              <h3>{text('web.piece.gets')}</h3>
+              <Gets eater={gets.atTable} salt={gets.salt} members={foresight.members} />
+            </>
+          ) : null}
         </div>
       </div>
       <PieceNotices notices={foresight.notices} pieceId={piece.id} />

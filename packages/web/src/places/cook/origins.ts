@@ -1,7 +1,19 @@
 import type { Origin } from '../../parts/ask.tsx';
 import { useWords } from '../../words.tsx';
 
-type Figure = 'ready' | 'on-time' | 'bite' | 'middle' | 'surface';
+const FIGURES = [
+  'ready',
+  'on-time',
+  'bite',
+  'middle',
+  'surface',
+  'bark',
+  'colour',
+  'juiciness',
+  'salt',
+  'yield',
+] as const;
+export type Figure = (typeof FIGURES)[number];
 
 /** What the figures of a piece are, what they rest on and how sure they are. */
 export function useOrigins(members?: number): Readonly<Record<Figure, Origin>> {
@@ -12,11 +24,5 @@ export function useOrigins(members?: number): Readonly<Record<Figure, Origin>> {
     source: text(`web.origin.${figure}.source`),
     doubt: `${text(`web.origin.${figure}.doubt`)}${counted}`,
   });
-  return {
-    ready: of('ready'),
-    'on-time': of('on-time'),
-    bite: of('bite'),
-    middle: of('middle'),
-    surface: of('surface'),
-  };
+  return Object.fromEntries(FIGURES.map((figure) => [figure, of(figure)])) as Record<Figure, Origin>;
 }

@@ -1,0 +1,79 @@
+import {
+  type Kind,
+  type Limits,
+  type Quantity,
+  quantity,
+  readCookQuantity,
+  withinLimits,
+} from '@pitwright/model';
+import { useEffect, useId, useState } from 'react';
+import { useWords } from '../../words.tsx';
+
+/** A figure with its unit, written by hand. Kept when it reads and lies between its limits; emptied, it is not told. */
+export function WrittenFigure<K extends Kind>(props: {
+  label: string;
+  /** The label is heard, not seen: its column or line says it. */
+  hideLabel?: boolean;
+  kind: K;
+  value: Quantity<K> | undefined;
+  limits: Limits;
+  /** As it might be written: shown where nothing is. */
+  example: Quantity<K>;
+  /** Never empty: what is told stays until another figure is. */
+  isNeeded?: boolean;
+  onKeep: (value: Quantity<K> | undefined) => void;
+}) {
+  const { text, print } = useWords();
+  const id = useId();
+  const { kind, value, limits, isNeeded = false } = props;
+  const written = value ? print.quantity(value) : '';
+  const [draft, setDraft] = useState(written);
+  useEffect(() => setDraft(written), [written]);
+  const reading = readCookQuantity(draft, kind);
+  const isEmpty = draft.trim() === '';
+  const isOutside = reading.ok && !withinLimits(reading.quantity, limits);
+  const example = print.quantity(props.example);
+  const problem = isEmpty
+    ? isNeeded
+      ? text('web.figure.unread', { example })
+      : undefined
+    : isOutside
+      ? text('web.figure.outside', {
+          low: print.quantity(quantity(kind, limits.min, limits.unit)),
+          high: print.quantity(quantity(kind, limits.max, limits.unit)),
+        })
+      : reading.ok
+        ? undefined
+        : text('web.figure.unread', { example });
+  const keep = () => {
+    if (draft === written || problem) return;
+    if (isEmpty) props.onKeep(undefined);
+    else if (reading.ok) props.onKeep(reading.quantity);
+  };
+  return (
+    <span className="written-figure">
+      <label htmlFor={id} className={props.hideLabel ? 'vh' : undefined}>
+        {props.label}
+      </label>
+      <input
+        id={id}
+        className="cell-write"
+        autoComplete="off"
+        value={draft}
+        placeholder={isNeeded ? undefined : example}
+        aria-invalid={problem ? true : undefined}
+        aria-describedby={problem ? `${id}-problem` : undefined}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={keep}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') keep();
+        }}
+      />
+      {problem ? (
+        <span className="field-error small" id={`${id}-problem`}>
+          {problem}
+        </span>
+      ) : null}
+    </span>
+  );
+}
