@@ -5,7 +5,6 @@ import { COOKS, type CookReading } from './interpretation.ts';
 export interface CoreReading {
   readonly hours: number;
   readonly coreC: number;
-  readonly isLast: boolean;
 }
 
 /** One measured cook, ready to be foreseen. */
@@ -13,11 +12,19 @@ export interface MeasuredCook {
   readonly id: string;
   readonly source: string;
   readonly reading: CookReading;
+  /** Not told: the cut's ordinary piece with its doubt. */
   readonly massKg: number | undefined;
   readonly startC: number | undefined;
   readonly hasWaterPan: boolean;
+  /** From so many hours on, or from a core temperature on where no hour is told. */
   readonly wrap:
-    | { readonly kind: 'foil' | 'paper'; readonly hours?: number; readonly coreC?: number }
+    | {
+        readonly kind: 'foil' | 'paper' | 'unknown';
+        readonly hours?: number;
+        readonly coreC?: number;
+        readonly how?: 'loose' | 'pan';
+        readonly openedH?: number;
+      }
     | undefined;
   readonly cores: readonly CoreReading[];
 }
@@ -33,11 +40,10 @@ const ON_THE_PIT = new Set([
   'stall_start',
   'stall_end',
 ]);
-const WRAPS: Readonly<Record<string, 'foil' | 'paper'>> = {
+const WRAPS: Readonly<Record<string, 'foil' | 'paper' | 'unknown'>> = {
   wrap_foil: 'foil',
   wrap_paper: 'paper',
-  // The wrap was not told: foil is the likelier of the two.
-  wrap_unknown: 'foil',
+  wrap_unknown: 'unknown',
 };
 
 /** Rows of an RFC 4180 table as records by header. */
@@ -74,25 +80,26 @@ function cells(text: string): string[][] {
 
 const number = (text: string | undefined): number | undefined => (text ? Number(text) : undefined);
 
-/** Every measured cook with a told pit and at least one timed core temperature. */
-export function measuredCooks(): MeasuredCook[] {
+/** Rows of the logs by cook. */
+export function logs(): ReadonlyMap<string, readonly Record<string, string>[]> {
   const byId = new Map<string, Record<string, string>[]>();
-  for (const row of readTable(new URL('../cooks.csv', import.meta.url))) {
-    const id = row.cook_id!;
-    if (COOKS[id]) byId.set(id, [...(byId.get(id) ?? []), row]);
-  }
-  const cooks = [...byId].map(([id, rows]) => cookOf(id, rows));
-  return cooks.filter((cook) => cook.cores.length > 0 && !cook.reading.leftOut && cook.massKg !== undefined);
+  for (const row of readTable(new URL('../cooks.csv', import.meta.url)))
+    byId.set(row.cook_id!, [...(byId.get(row.cook_id!) ?? []), row]);
+  return byId;
 }
 
-function cookOf(id: string, rows: readonly Record<string, string>[]): MeasuredCook {
+/** Every measured cook with a told pit and at least one timed core temperature. */
+export const measuredCooks = (): MeasuredCook[] =>
+  [...logs()].flatMap(([id, rows]) => (COOKS[id] ? [cookOf(id, rows, COOKS[id])] : []));
+
+function cookOf(id: string, rows: readonly Record<string, string>[], reading: CookReading): MeasuredCook {
   const first = rows[0]!;
-  const reading = COOKS[id]!;
-  const timed = rows
+  const cores = rows
     .filter(
       (row) => ON_THE_PIT.has(row.event!) && row.elapsed_h && row.core_temp_C && Number(row.elapsed_h) > 0,
     )
     .map((row) => ({ hours: Number(row.elapsed_h), coreC: Number(row.core_temp_C) }))
+    .filter(({ hours }) => !reading.skipH?.includes(hours))
     .sort((a, b) => a.hours - b.hours);
   const wrapped = rows.find((row) => WRAPS[row.event!] && (row.elapsed_h || row.core_temp_C));
   return {
@@ -100,13 +107,17 @@ function cookOf(id: string, rows: readonly Record<string, string>[]): MeasuredCo
     source: first.source!,
     reading,
     massKg: reading.massKg ?? number(first.mass_kg_raw),
-    startC: number(first.start_temp_C),
+    startC: reading.startC ?? number(first.start_temp_C),
     hasWaterPan: first.water_pan!.startsWith('yes'),
-    wrap: wrapped && {
-      kind: WRAPS[wrapped.event!]!,
-      ...(wrapped.elapsed_h ? { hours: Number(wrapped.elapsed_h) } : { coreC: Number(wrapped.core_temp_C) }),
-    },
-    cores: timed.map((core, i) => ({ ...core, isLast: i === timed.length - 1 })),
+    wrap:
+      reading.wrap ??
+      (wrapped && {
+        kind: WRAPS[wrapped.event!]!,
+        ...(wrapped.elapsed_h
+          ? { hours: Number(wrapped.elapsed_h) }
+          : { coreC: Number(wrapped.core_temp_C) }),
+      }),
+    cores,
   };
 }
 

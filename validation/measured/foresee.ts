@@ -1,89 +1,111 @@
-import { answer, isCalcProblem } from '@pitwright/engine';
+import { CookDraws, PieceDraws } from '../../packages/engine/src/forecast/ensemble/draws.ts';
+import { memberOf } from '../../packages/engine/src/forecast/ensemble/member.ts';
+import { quantile } from '../../packages/engine/src/forecast/ensemble/range.ts';
+import { softeningRate } from '../../packages/engine/src/forecast/ensemble/run.ts';
+import { ENSEMBLE_SETTINGS, PieceRunner } from '../../packages/engine/src/meat/run.ts';
 import type { MeasuredCook } from './cooks.ts';
+import { resolved, WRAP_GUESSES } from './resolved.ts';
 import type { Foreseen } from './score.ts';
 
-/** Longest run the engine follows: what is not reached by then counts as never. */
-const LONGEST_H = 48;
-
-/** The cook as the contract of calc `piece` writes it, with nothing told that the log does not tell. */
-function inputsOf(cook: MeasuredCook, lastH: number): Map<string, string> {
-  const { reading } = cook;
-  const curve = reading.pit.flatMap(([fromH, pitC], i) => {
-    const next = reading.pit[i + 1];
-    // A pit is raised within minutes, not at once.
-    return next ? [`${fromH} h ${pitC} °C`, `${next[0] - 0.05} h ${pitC} °C`] : [`${fromH} h ${pitC} °C`];
-  });
-  const inputs = new Map([
-    ['cut', reading.cut],
-    ['mass', `${cook.massKg} kg`],
-    ['pit-type', reading.pitType],
-    ['gauge', reading.gauge],
-    ['water-pan', cook.hasWaterPan ? 'yes' : 'no'],
-    ['stages', stagesOf(cook, lastH)],
-  ]);
-  if (reading.pit.length === 1) inputs.set('pit-temperature', `${reading.pit[0]![1]} °C`);
-  else inputs.set('pit-curve', curve.join(' | '));
-  if (cook.startC !== undefined) inputs.set('start', `${cook.startC} °C`);
-  if (reading.altitudeM !== undefined) inputs.set('altitude', `${reading.altitudeM} m`);
-  return inputs;
-}
-
-function stagesOf(cook: MeasuredCook, lastH: number): string {
-  const { wrap } = cook;
-  if (!wrap) return `bare ${lastH} h`;
-  if (wrap.hours !== undefined)
-    return wrap.hours >= lastH
-      ? `bare ${lastH} h`
-      : `bare ${wrap.hours} h | ${wrap.kind} ${lastH - wrap.hours} h`;
-  return `bare until ${wrap.coreC} °C | ${wrap.kind} ${lastH} h`;
-}
-
-const ask = (inputs: Map<string, string>, output: string): number => {
-  try {
-    return answer('piece', inputs, output).value as number;
-  } catch (error) {
-    // A quantile among members that never get there: infinitely late.
-    if (isCalcProblem(error)) return Number.POSITIVE_INFINITY;
-    throw error;
-  }
-};
-
-function reachHours(cook: MeasuredCook, reachC: number, output: string): number {
-  const inputs = inputsOf(cook, LONGEST_H - 1);
-  inputs.set('reach', `${reachC} °C`);
-  return ask(inputs, output);
-}
+const MEMBERS = 400;
+const SEED = 20270912;
+/** What is not reached by then counts as never [h]. */
+export const LONGEST_H = 48;
 
 /** A told reading is sure to so much: probes in one piece differ by 2–10 °C, and clocks are read to the nearest half hour. */
 const READING_SD_K = 4;
 const READING_SD_LN_TIME = 0.05;
 const TENTH = 1.2816;
+const NO_WORDS = [Infinity, Infinity, Infinity, Infinity] as const;
+
+/** The centre in time, one course for each member: hours and °C at every step. */
+export interface Course {
+  readonly hours: number[];
+  readonly coreC: number[];
+}
+
+const runner = new PieceRunner(ENSEMBLE_SETTINGS, softeningRate);
 
 /**
- * Hours until a told reading of `reachC`, from what was known before the cook: the time of the thermal centre, with
- * the reading's own error added to the band in quadrature (of ln t).
+ * Courses of the centre from what was known before the cook, nothing told that the log does not tell. A wrap of unknown
+ * kind is foil in three members of five, paper in two.
  */
-export function foreseeHours(cook: MeasuredCook, reachC: number): Foreseen {
-  const middle = reachHours(cook, reachC, 'reach-time');
-  if (!Number.isFinite(middle))
-    return { low: reachHours(cook, reachC, 'reach-time-low'), middle, high: middle };
-  const sooner = reachHours(cook, reachC - READING_SD_K, 'reach-time');
-  const later = Math.min(reachHours(cook, reachC + READING_SD_K, 'reach-time'), LONGEST_H);
+export function coursesOf(cook: MeasuredCook, members = MEMBERS): Course[] {
+  const last = cook.cores.at(-1)!;
+  const highestC = Math.max(85, ...cook.cores.map((core) => core.coreC)) + READING_SD_K;
+  const kinds = cook.wrap?.kind === 'unknown' ? WRAP_GUESSES : [cook.wrap?.kind];
+  const ways = kinds.map((kind) => resolved(cook, kind, last.hours, highestC));
+  const cookDraws = new CookDraws(SEED);
+  const pieceDraws = new PieceDraws(SEED, cook.id, 1);
+  return Array.from({ length: members }, (_, m) => {
+    const { piece, pit } = ways[m % ways.length]!;
+    const member = memberOf(piece, pit, cookDraws.of(m), pieceDraws, m, 0);
+    const hours = [0];
+    const coreC = [member.meat.startC];
+    runner.run(member.meat, member.stages, {
+      stretch: member.stretch,
+      wordDoses: NO_WORDS,
+      onStep: (clockS, _stage, solver) => {
+        hours.push(clockS / 3600);
+        coreC.push(solver.coreC);
+      },
+    });
+    return { hours, coreC };
+  });
+}
+
+/** First passing of a temperature [h]; ∞ where the course ends below it. */
+function passedH({ hours, coreC }: Course, reachC: number): number {
+  const i = coreC.findIndex((c) => c >= reachC);
+  if (i < 0) return Infinity;
+  if (i === 0) return hours[0]!;
+  const share = (reachC - coreC[i - 1]!) / (coreC[i]! - coreC[i - 1]!);
+  return hours[i - 1]! + share * (hours[i]! - hours[i - 1]!);
+}
+
+/** Centre at a time [°C]; the last one where the course ends before. */
+function coreAt({ hours, coreC }: Course, atH: number): number {
+  const i = hours.findIndex((h) => h >= atH);
+  if (i < 0) return coreC.at(-1)!;
+  if (i === 0) return coreC[0]!;
+  const share = (atH - hours[i - 1]!) / (hours[i]! - hours[i - 1]!);
+  return coreC[i - 1]! + share * (coreC[i]! - coreC[i - 1]!);
+}
+
+const sorted = (courses: readonly Course[], read: (course: Course) => number): Float64Array =>
+  Float64Array.from(courses, read).sort();
+
+/**
+ * Hours until a told reading of `reachC`: the time of the thermal centre, with the reading's own error added to the band
+ * in quadrature (of ln t).
+ */
+export function hoursUntil(courses: readonly Course[], reachC: number): Foreseen {
+  const times = sorted(courses, (course) => passedH(course, reachC));
+  const low = quantile(times, 0.1);
+  const middle = quantile(times, 0.5);
+  if (!Number.isFinite(middle)) return { low, middle, high: middle };
+  const median = (c: number): number =>
+    quantile(
+      sorted(courses, (course) => passedH(course, c)),
+      0.5,
+    );
+  const sooner = median(reachC - READING_SD_K);
+  const later = Math.min(median(reachC + READING_SD_K), LONGEST_H);
   const reading = TENTH * Math.hypot(Math.log(later / sooner) / 2, READING_SD_LN_TIME);
   const widen = (x: number) => Math.hypot(Math.log(x / middle), reading);
   return {
-    low: middle / Math.exp(widen(reachHours(cook, reachC, 'reach-time-low'))),
+    low: middle / Math.exp(widen(low)),
     middle,
-    high: middle * Math.exp(widen(reachHours(cook, reachC, 'reach-time-high'))),
+    high: middle * Math.exp(widen(quantile(times, 0.9))),
   };
 }
 
-/** Core temperature at a time [°C], from what was known before the cook. */
-export function foreseeCoreC(cook: MeasuredCook, hours: number): Foreseen {
-  const inputs = inputsOf(cook, hours);
+/** Centre at a time [°C]. */
+export function centreAt(courses: readonly Course[], hours: number): Foreseen {
+  const temperatures = sorted(courses, (course) => coreAt(course, hours));
   return {
-    low: ask(inputs, 'core-temperature-low'),
-    middle: ask(inputs, 'core-temperature'),
-    high: ask(inputs, 'core-temperature-high'),
+    low: quantile(temperatures, 0.1),
+    middle: quantile(temperatures, 0.5),
+    high: quantile(temperatures, 0.9),
   };
 }
