@@ -82,6 +82,8 @@ export const PRACTICE: readonly Practice[] = [
     [121, 3, 4],
     [135, 2.25, 3],
   ]),
+  // A flattened bird of 2.2 kg: about 3 h.
+  ...rows('chicken-half', 1.1, core(77), [[121, 3, 3]]),
   ...rows('turkey-whole', 5.5, core(77), [
     [121, 5, 6.5],
     [135, 4, 5],

@@ -1,18 +1,31 @@
 /** `npm run measured`: the engine against the measured cooks, written to docs/models/measured.md. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { measuredCooks } from './measured/cooks.ts';
-import { foreseeHours } from './measured/foresee.ts';
-import { bars, curves, sizesOf, tables } from './measured/report.ts';
+import { chosenOnOthers } from './measured/folds.ts';
+import { coursesOf, hoursUntil } from './measured/foresee.ts';
+import {
+  bars,
+  curves,
+  foldsTable,
+  leftOutTable,
+  readingsTable,
+  sizesOf,
+  tableByClass,
+  tables,
+} from './measured/report.ts';
 import { type Scored, score, TARGETS } from './measured/score.ts';
 
 const cooks = measuredCooks();
-const byTarget = new Map<string, Scored[]>();
-for (const target of TARGETS) {
-  process.stderr.write(`${target.name} …\n`);
-  byTarget.set(target.name, score(target, cooks, foreseeHours));
-}
+const courses = new Map(cooks.map((cook) => [cook, coursesOf(cook)]));
+const byTarget = new Map<string, Scored[]>(
+  TARGETS.map((target) => [
+    target.name,
+    score(target, cooks, (cook, reachC) => hoursUntil(courses.get(cook)!, reachC)),
+  ]),
+);
+const last = byTarget.get('last reading')!;
 const held = bars(byTarget);
-const limits = readFileSync(new URL('./measured/limits.md', import.meta.url), 'utf8');
+const text = (name: string): string => readFileSync(new URL(`./measured/${name}`, import.meta.url), 'utf8');
 
 const page = `# The measured cooks
 
@@ -33,10 +46,26 @@ ${held.map((bar) => `- ${bar.met ? 'met' : '**missed**'}: ${bar.text}`).join('\n
 
 ${tables(byTarget)}
 
-${limits}
+${tableByClass(last)}
+
+## Chosen on other cooks
+
+${text('chosen.md')}
+${foldsTable(chosenOnOthers(cooks))}
+
+## How the logs were read
+
+${text('readings.md')}
+${readingsTable()}
+
+Cooks of the logs that are not scored:
+
+${leftOutTable()}
+
+${text('limits.md')}
 ## Curves
 
-${curves(byTarget.get('last reading')!)}
+${curves(last, (cook) => courses.get(cook)!)}
 `;
 writeFileSync(new URL('../docs/models/measured.md', import.meta.url), page);
 process.stdout.write(`${held.map((bar) => `${bar.met ? 'met   ' : 'missed'} ${bar.text}`).join('\n')}\n`);

@@ -61,7 +61,8 @@ const ACROSS = 'cut in two across to fit: as thick as the whole one, so sized by
 export const COOKS: Readonly<Record<string, CookReading>> = {
   BR01: steady('brisket-flat', 'unknown', 107.2, {
     raised: { coreC: 67.2, afterH: 0.25, pitC: 129.4 },
-    because: 'pit raised a quarter of an hour after the level at 67.2 °C began; only 87.8 °C at 5 h has an hour',
+    because:
+      'pit raised a quarter of an hour after the level at 67.2 °C began; only 87.8 °C at 5 h has an hour',
   }),
   BR11: steady('brisket-whole', 'bullet', 133.6),
   BR20: steady('brisket-whole', 'electric', 107.2, { because: ACROSS }),
@@ -83,7 +84,8 @@ export const COOKS: Readonly<Record<string, CookReading>> = {
     ],
     {
       skipH: [12.17],
-      because: 'the flat came off at 12.17 h; what went on, and is foreseen, is the point: 93.9 °C at 14.42 h',
+      because:
+        'the flat came off at 12.17 h; what went on, and is foreseen, is the point: 93.9 °C at 14.42 h',
     },
   ),
   BR26: series(

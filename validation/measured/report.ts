@@ -1,5 +1,7 @@
-import type { MeasuredCook } from './cooks.ts';
-import { foreseeCoreC } from './foresee.ts';
+import { logs, type MeasuredCook } from './cooks.ts';
+import type { Folds } from './folds.ts';
+import { type Course, centreAt } from './foresee.ts';
+import { COOKS, LEFT_OUT } from './interpretation.ts';
 import { type Scored, type Summary, summarise } from './score.ts';
 
 const percent = (x: number): string => `${Math.round(100 * x)} %`;
@@ -10,7 +12,7 @@ const degrees = (x: number): string => (Number.isFinite(x) ? x.toFixed(0) : '–
 const GROUPS: Readonly<Record<string, readonly string[]>> = {
   brisket: ['brisket-whole', 'brisket-flat', 'brisket-point'],
   'pork shoulder': ['pork-shoulder'],
-  poultry: ['turkey-whole', 'turkey-half', 'turkey-breast', 'chicken-half', 'chicken-leg', 'chicken-whole'],
+  poultry: ['turkey-whole', 'turkey-half', 'turkey-breast', 'chicken-half', 'chicken-thigh'],
   others: [
     'lamb-leg',
     'chuck-roast',
@@ -29,6 +31,63 @@ function row(name: string, s: Summary): string {
 const HEAD = `| to | cooks | median error | bias | mean \\|ln\\| | never | inside the 80 % band | band, high over low | hours per kg | regression |
 | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |`;
 
+const CLASSES: Readonly<Record<string, (cook: MeasuredCook) => boolean>> = {
+  'probe at the grate': ({ reading }) => reading.gauge === 'grate',
+  'electric, pellet, oven by set-point': ({ reading }) =>
+    reading.gauge === 'set-point' && ['electric', 'pellet', 'oven'].includes(reading.pitType),
+  'bullet, kettle, ceramic, offset by dial': ({ reading }) =>
+    reading.gauge !== 'grate' && ['bullet', 'kettle', 'ceramic', 'offset'].includes(reading.pitType),
+  'kind of pit not told': ({ reading }) => reading.pitType === 'unknown',
+  bare: ({ wrap }) => wrap === undefined,
+  wrapped: ({ wrap }) => wrap !== undefined,
+  'mass told': ({ massKg }) => massKg !== undefined,
+  'mass not told': ({ massKg }) => massKg === undefined,
+};
+
+/** Last readings by kind of pit, wrap and what was told. */
+export function tableByClass(last: readonly Scored[]): string {
+  const rows = Object.entries(CLASSES).map(([name, isIn]) =>
+    row(`last reading, ${name}`, summarise(last.filter(({ cook }) => isIn(cook)))),
+  );
+  return `${HEAD}\n${rows.join('\n')}`;
+}
+
+/** What the levels of a told pit owe to being chosen on the cooks they are scored on. */
+export function foldsTable({ summary, before, levels }: Folds): string {
+  const kelvin = (values: readonly number[]): string => `${[...new Set(values)].join(', ')} K`;
+  return `| last reading, 100 members | median error | mean \\|ln\\| | never |
+| --- | --- | --- | --- |
+| one level of −3 K for all told pits (set S) | ${percent(before.medianError)} | ${before.meanAbsLn.toFixed(3)} | ${before.neverMedians} |
+| two levels, each fold's chosen on the other four | ${percent(summary.medianError)} | ${summary.meanAbsLn.toFixed(3)} | ${summary.neverMedians} |
+
+Chosen: controller ${kelvin(levels.controller)}; dial or unsaid ${kelvin(levels.dial)}.`;
+}
+
+/** Readings that took more than copying the row. */
+export const readingsTable = (): string =>
+  `| cook | read so, because |\n| --- | --- |\n${Object.entries(COOKS)
+    .flatMap(([id, { because }]) => (because ? [`| ${id} | ${because} |`] : []))
+    .join('\n')}`;
+
+/** Why a cook of the logs cannot be scored. */
+export function whyLeftOut(id: string, rows: readonly Record<string, string>[]): string | undefined {
+  if (LEFT_OUT[id]) return LEFT_OUT[id];
+  if (COOKS[id]) return undefined;
+  const hasHour = rows.some((row) => Number(row.elapsed_h) > 0 && row.core_temp_C);
+  if (!hasHour) return 'no core temperature with an hour';
+  if (/not told|^as /u.test(rows[0]!.pit_temp_C!)) return 'pit temperature not told';
+  return '';
+}
+
+export function leftOutTable(): string {
+  const ids = new Map<string, string[]>();
+  for (const [id, rows] of logs()) {
+    const why = whyLeftOut(id, rows);
+    if (why !== undefined) ids.set(why, [...(ids.get(why) ?? []), id]);
+  }
+  return `| why | cooks |\n| --- | --- |\n${[...ids].map(([why, some]) => `| ${why} | ${some.length}: ${some.join(', ')} |`).join('\n')}`;
+}
+
 export function tables(byTarget: ReadonlyMap<string, readonly Scored[]>): string {
   const all = [...byTarget].map(([name, scored]) => row(name, summarise(scored)));
   const byCut = [...byTarget].flatMap(([name, scored]) =>
@@ -41,26 +100,31 @@ export function tables(byTarget: ReadonlyMap<string, readonly Scored[]>): string
 }
 
 /** Readings of one cook beside what was foreseen at the same hour. */
-function curve(scored: Scored): string {
+function curve(scored: Scored, courses: readonly Course[]): string {
   const { cook } = scored;
   const rows = cook.cores.map((core) => {
-    const seen = foreseeCoreC(cook, core.hours);
+    const seen = centreAt(courses, core.hours);
     return `| ${core.hours.toFixed(2)} | ${core.coreC.toFixed(1)} | ${degrees(seen.middle)} (${degrees(seen.low)}–${degrees(seen.high)}) |`;
   });
-  return `**${cook.id}**, ${cook.reading.cut}, ${cook.massKg} kg: ${scored.reachC.toFixed(0)} °C told at ${scored.hours.toFixed(1)} h, foreseen ${hours(scored.foreseen.middle)} h (${hours(scored.foreseen.low)}–${hours(scored.foreseen.high)}). Source: ${cook.source}
+  return `**${cook.id}**, ${cook.reading.cut}, ${cook.massKg === undefined ? 'mass not told' : `${cook.massKg} kg`}: ${scored.reachC.toFixed(0)} °C told at ${scored.hours.toFixed(1)} h, foreseen ${hours(scored.foreseen.middle)} h (${hours(scored.foreseen.low)}–${hours(scored.foreseen.high)}). Source: ${cook.source}
 
 | h | told °C | foreseen °C (8 in 10) |
 | --- | --- | --- |
 ${rows.join('\n')}`;
 }
 
-export function curves(last: readonly Scored[]): string {
+export function curves(
+  last: readonly Scored[],
+  coursesOf: (cook: MeasuredCook) => readonly Course[],
+): string {
   const error = (s: Scored) =>
     Number.isFinite(s.foreseen.middle)
       ? Math.abs(Math.log(s.foreseen.middle / s.hours))
       : Number.POSITIVE_INFINITY;
   const sorted = [...last].sort((a, b) => error(a) - error(b));
-  return `### The five that came out best\n\n${sorted.slice(0, 5).map(curve).join('\n\n')}\n\n### The five that came out worst\n\n${sorted.slice(-5).reverse().map(curve).join('\n\n')}`;
+  const drawn = (some: readonly Scored[]): string =>
+    some.map((s) => curve(s, coursesOf(s.cook))).join('\n\n');
+  return `### The five that came out best\n\n${drawn(sorted.slice(0, 5))}\n\n### The five that came out worst\n\n${drawn(sorted.slice(-5).reverse())}`;
 }
 
 export interface Bar {
@@ -98,4 +162,4 @@ export function bars(byTarget: ReadonlyMap<string, readonly Scored[]>): Bar[] {
 }
 
 export const sizesOf = (cooks: readonly MeasuredCook[]): string =>
-  `${cooks.length} cooks with a told pit, a told size and a timed core temperature, ${cooks.reduce((n, c) => n + c.cores.length, 0)} readings`;
+  `${cooks.length} cooks with a told pit and a timed core temperature, ${cooks.filter((c) => c.massKg === undefined).length} of them without a told mass, ${cooks.reduce((n, c) => n + c.cores.length, 0)} readings`;

@@ -14,9 +14,6 @@ export type WrapKind = 'foil' | 'paper';
 /** A wrap whose kind is not told. @source meat model: foil 60 %, paper 40 %; common practice, no source */
 export const WRAP_GUESSES: readonly WrapKind[] = ['foil', 'paper', 'foil', 'paper', 'foil'];
 
-/** Longer than any run is followed [h]. */
-const REST_OF_RUN_H = 47;
-
 /**
  * The cook as the engine steps it.
  *

@@ -1,3 +1,4 @@
+import { findCut } from '../../packages/engine/src/meat/cuts.ts';
 import { type Case, hoursPerKilogram, median, regressionHours } from './baselines.ts';
 import { hoursTo, type MeasuredCook } from './cooks.ts';
 
@@ -25,18 +26,19 @@ export type Target = {
   readonly observe: (cook: MeasuredCook) => { reachC: number; hours: number } | undefined;
 };
 
+/** A reading after the meat had been hotter is a fall, not an arrival: the first time at the hottest one told. */
+export const LAST_READING: Target = {
+  name: 'last reading',
+  observe: (cook) => {
+    const hottest = cook.cores.reduce((most, core) => (core.coreC > most.coreC ? core : most));
+    return { reachC: hottest.coreC, hours: hottest.hours };
+  },
+};
+
 export const TARGETS: readonly Target[] = [
   { name: 'to 71 °C', observe: (cook) => passing(cook, 71) },
   { name: 'to 85 °C', observe: (cook) => passing(cook, 85) },
-  {
-    name: 'last reading',
-    observe: (cook) => {
-      const last = cook.cores.at(-1)!;
-      // A reading after the meat had already been hotter is a fall, not an arrival.
-      const isRise = cook.cores.every((core) => core === last || core.coreC < last.coreC);
-      return isRise ? { reachC: last.coreC, hours: last.hours } : undefined;
-    },
-  },
+  LAST_READING,
 ];
 
 function passing(cook: MeasuredCook, reachC: number) {
@@ -60,7 +62,7 @@ export function score(target: Target, cooks: readonly MeasuredCook[], foresee: F
     if (!observed) return [];
     const c: Case = {
       cut: cook.reading.cut,
-      massKg: cook.massKg!,
+      massKg: cook.massKg ?? findCut(cook.reading.cut)!.massKg,
       meanPitC: meanPitC(cook, observed.hours),
       endC: observed.reachC,
       isFoiled: cook.wrap !== undefined && (cook.wrap.hours ?? 0) < observed.hours,

@@ -32,7 +32,7 @@ import {
   PAPER_CLEAN,
   PAPER_GREASY,
 } from '../meat/parameters.ts';
-import { GAUGE, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKinds.ts';
+import { gaugeError, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKinds.ts';
 import { type PieceSize, pieceSize } from '../meat/size.ts';
 import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../meat/tables.ts';
@@ -148,7 +148,7 @@ const HUMIDITY_TOLD_SD_LN = 0.1;
 
 export function resolvePit(told: PitTold): ResolvedPit {
   const kind = PIT_KINDS[told.type];
-  const gauge = GAUGE[told.gauge];
+  const gauge = gaugeError(told.type, told.gauge);
   const pan = told.hasWaterPan && told.type !== 'bullet' ? WATER_PAN_LN : 0;
   return {
     kind,

@@ -13,7 +13,7 @@ import {
   resolveCook,
   START_TOLD_SD_K,
 } from '../day/resolve.ts';
-import { GAUGE } from '../meat/pitKinds.ts';
+import { GRATE_PROBE } from '../meat/pitKinds.ts';
 import { RULER_SD_LN } from '../meat/size.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { ensembleRunner, pieceColumns } from './ensemble/run.ts';
@@ -62,10 +62,10 @@ function onceKnown(
   switch (measure) {
     case 'grate-probe': {
       if (!piece.stages.some((stage) => stage.place === 'pit')) return undefined;
-      if (pit.gasSdK <= GAUGE.grate.sdK && piece.placeOffsetK.sd === 0) return undefined;
+      if (pit.gasSdK <= GRATE_PROBE.sdK && piece.placeOffsetK.sd === 0) return undefined;
       return {
         piece: { ...piece, placeOffsetK: surer(piece.placeOffsetK, 0) },
-        pit: { ...pit, gasSdK: Math.min(pit.gasSdK, GAUGE.grate.sdK) },
+        pit: { ...pit, gasSdK: Math.min(pit.gasSdK, GRATE_PROBE.sdK) },
       };
     }
     case 'ruler':

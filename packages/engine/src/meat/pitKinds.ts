@@ -134,11 +134,26 @@ export const PIT_KINDS: Readonly<Record<PitType, PitKind>> = {
   },
 };
 
-/** How far the air at the meat lies from what is told, by where it was read [K]. @source calibrated on measured cooks */
-export const GAUGE: Readonly<
-  Record<'grate' | 'lid' | 'set-point', { readonly biasK: number; readonly sdK: number }>
-> = {
-  grate: { biasK: 0, sdK: 3 },
-  lid: { biasK: -3, sdK: 6 },
-  'set-point': { biasK: -3, sdK: 6 },
-};
+/** How far the air at the meat lies from what is told [K]: what is known of it, and the doubt from cook to cook. */
+export interface GaugeError {
+  readonly biasK: number;
+  readonly sdK: number;
+}
+
+export const GRATE_PROBE: GaugeError = { biasK: 0, sdK: 3 };
+/** A controller steers by a probe of its own inside the cooker. */
+const CONTROLLER: GaugeError = { biasK: 0, sdK: 6 };
+/** A dial in the lid, or a figure told without saying where it was read: the air by the cold meat below is colder. */
+const DIAL: GaugeError = { biasK: -5, sdK: 6 };
+/** Kinds of pit whose set-point a controller holds. */
+const CONTROLLED: ReadonlySet<PitType> = new Set(['electric', 'pellet', 'oven']);
+
+/**
+ * Error of a told pit temperature, by where it was read and what holds it.
+ *
+ * @source calibrated on measured cooks, two levels, five folds (docs/models/measured.md)
+ */
+export function gaugeError(type: PitType, gauge: 'grate' | 'lid' | 'set-point'): GaugeError {
+  if (gauge === 'grate') return GRATE_PROBE;
+  return gauge === 'set-point' && CONTROLLED.has(type) ? CONTROLLER : DIAL;
+}

@@ -70,7 +70,7 @@ export class CookDraws {
  * Of ln t: what the equations leave out. Heavy tail, cut. Set so that eight in ten told readings fall inside the band,
  * a reading taken as sure to 4 K and 5 % in time (docs/models/measured.md); calibration.
  */
-const MODEL_ERROR = 0.18;
+const MODEL_ERROR = 0.16;
 const MODEL_ERROR_CUT = 1.2;
 
 /** Draws of one piece (letter) and of its alike items. */
