@@ -1,5 +1,6 @@
 import { quantityInput, wordInput } from '../calc/describe.ts';
 import { maybeNumber, numberOf, textOf } from '../calc/given.ts';
+import { refuse } from '../calc/problem.ts';
 import type { CalcSpec } from '../calc/spec.ts';
 import { findCut } from '../meat/cuts.ts';
 import { demandOf, edibleOf, itemsNeeded, shortChance } from './portions.ts';
@@ -68,6 +69,9 @@ const portionCalc: CalcSpec = {
       children: numberOf(inputs, 'children'),
       appetite: textOf(inputs, 'appetite') as 'small' | 'ordinary' | 'big',
     };
+    for (const name of ['adults', 'children'])
+      if (!Number.isInteger(numberOf(inputs, name)))
+        refuse('calc.impossible', { input: name, reason: 'guests come whole, give a whole number' });
     const massKg = maybeNumber(inputs, 'mass') ?? findCut(cut)!.massKg;
     const demand = demandOf(guests);
     const items = maybeNumber(inputs, 'items') ?? itemsNeeded(guests, { cut, massKg })!;

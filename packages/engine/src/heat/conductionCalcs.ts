@@ -184,6 +184,11 @@ const equivalentDimensionality: CalcSpec = {
     if (b1 > b2)
       refuse('calc.impossible', { input: 'beta2', reason: 'the longest is not below the middle one, beta1' });
     const e0 = dimensionalityAtZeroBiot(body, b1, b2);
+    if (!(e0 >= 1))
+      refuse('calc.impossible', {
+        input: 'beta2',
+        reason: 'the equation of irregular bodies does not hold so far apart, give one nearer to beta1',
+      });
     const eInfinity = dimensionalityAtInfiniteBiot(body, b1, b2);
     const biot = maybeNumber(inputs, 'biot');
     const needsBiot = wanted?.some((output) => output === 'e' || output === 'fv-exponent');

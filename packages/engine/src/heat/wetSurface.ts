@@ -71,13 +71,14 @@ export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
           given.humidityRatio,
           given.pressurePa,
         );
-  const surplus = (surfaceC: number): number =>
+  const heatWm2 = (surfaceC: number): number =>
     given.convectionWm2K * (given.gasC - surfaceC) +
     (given.radiationWm2K ?? radiationWm2K(given.emissivity!, surfaceC, given.wallC)) *
       (given.wallC - surfaceC) +
     given.otherHeatWm2 +
-    backing.coefficientWm2K * (backing.temperatureC - surfaceC) -
-    massFlux(surfaceC) * latentHeatJKg(surfaceC);
+    backing.coefficientWm2K * (backing.temperatureC - surfaceC);
+  const surplus = (surfaceC: number): number =>
+    heatWm2(surfaceC) - massFlux(surfaceC) * latentHeatJKg(surfaceC);
   let lo = 0;
   // A dry surface may be hotter than gas and walls by what other heat needs.
   let hi = dry
@@ -95,5 +96,6 @@ export function wetSurface(given: WetSurface): WetSurfaceState | undefined {
     else hi = middle;
   }
   const surfaceC = 0.5 * (lo + hi);
-  return { surfaceC, evaporationKgM2S: massFlux(surfaceC) };
+  // By the heat that it takes: near boiling the flux hangs on the last digits of the temperature.
+  return { surfaceC, evaporationKgM2S: dry ? 0 : heatWm2(surfaceC) / latentHeatJKg(surfaceC) };
 }

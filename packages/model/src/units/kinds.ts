@@ -23,8 +23,8 @@ const POUND_FORCE_PER_SQUARE_INCH_PA = (POUND_KG * STANDARD_GRAVITY) / (INCH_M *
 /** Conventional, at 0 °C (NIST SP 811). */
 const MM_MERCURY_PA = 133.322387415;
 const INCH_MERCURY_PA = 25.4 * MM_MERCURY_PA;
-/** A food calorie is the thermochemical one on labels: 4184 J per kcal (Codex, EU 1169/2011). */
-const FOOD_KCAL_J = 4184;
+/** A food calorie is the thermochemical one on labels (Codex, EU 1169/2011), as chemistry's per mole is (IUPAC). */
+const THERMOCHEMICAL_KCAL_J = 4184;
 const RANKINE_K = 5 / 9;
 
 const units = (...rows: [string, number, number?][]): readonly UnitDefinition[] =>
@@ -151,9 +151,9 @@ export const UNITS = {
   molarity: units(['mol/m³', 1], ['mol/L', 1e3], ['mmol/L', 1]),
   molality: units(['mol/kg', 1], ['mmol/kg', 1e-3]),
   'mass-per-volume': units(['kg/m³', 1], ['g/L', 1], ['g/100 mL', 10]),
-  'molar-energy': units(['J/mol', 1], ['kJ/mol', 1e3], ['kcal/mol', KCAL_J]),
+  'molar-energy': units(['J/mol', 1], ['kJ/mol', 1e3], ['kcal/mol', THERMOCHEMICAL_KCAL_J]),
   fraction: FRACTION,
-  'food-energy': units(['J/kg', 1], ['kcal/100 g', FOOD_KCAL_J * 10]),
+  'food-energy': units(['J/kg', 1], ['kcal/100 g', THERMOCHEMICAL_KCAL_J * 10]),
   pungency: units(['SHU', 1]),
   number: PURE,
   log: PURE,

@@ -124,7 +124,7 @@ export const HOLD_TABLES: readonly HoldTable[] = [
     source: FSIS_POULTRY,
     evidence: 'read',
   },
-  // Lean birds: 145 and 155 °F from memory, the others read.
+  // Lean birds: five temperatures were read; the lines between are not at hand.
   {
     rule: 'fsis-chicken-lean',
     unit: '°F',

@@ -14,7 +14,7 @@ import { invertedShare } from '../inversion.ts';
 import { sucroseDensity, sucroseSolubility, sucroseViscosityMPas } from '../syrup.ts';
 import { page, room } from './room.ts';
 
-/** mol/L from `0.1 mol/L`, `6 g/L`, `0.053 g/100 mL`; g/100 g is read as g/100 mL. */
+/** mol/L from `0.1 mol/L`, `6 g/L`, `0.053 g/100 mL`; g/100 g, and % as it, is read as g/100 mL. */
 function molesPerLitre(text: string, acid: AcidId): number {
   const gramsPerMole = ACID_CONSTANTS[acid].molarMassG;
   const molarity = parseQuantity(text, 'molarity');
@@ -22,7 +22,7 @@ function molesPerLitre(text: string, acid: AcidId): number {
   const perVolume = parseQuantity(text, 'mass-per-volume');
   if (perVolume.ok) return perVolume.quantity.si / gramsPerMole;
   const fraction = parseQuantity(text, 'fraction');
-  if (fraction.ok && /[a-z]/i.test(text.replace(/e[+-]?\d/gi, '')))
+  if (fraction.ok && /[a-z%]/i.test(text.replace(/e[+-]?\d/gi, '')))
     return (fraction.quantity.si * 1000) / gramsPerMole;
   return refuse('sauce.concentration-unread', { input: 'concentration', text });
 }
