@@ -8,7 +8,7 @@ import type { Plugin } from 'vite';
 const LEFT_OUT = new Set(['service-worker.js', '404.html']);
 
 /** What packs well; fonts and pictures are packed already. */
-const PACKS = /\.(?:js|css|html|svg|webmanifest)$/;
+const PACKS = /\.(?:js|css|html|svg|wasm|webmanifest)$/;
 /** Under this size one packet carries it as it is [bytes]. */
 const LEAST_BYTES = 1024;
 

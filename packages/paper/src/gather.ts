@@ -61,9 +61,17 @@ function formulaReport(formula: Formula, cook: Cook): FormulaReport {
 const simmersOf = (formulas: readonly FormulaReport[]): Record<string, Range> =>
   Object.fromEntries(formulas.flatMap(({ formula, simmerS }) => (simmerS ? [[formula.id, simmerS]] : [])));
 
+/** What the cook's formulas become. They depend on its altitude and its air, on nothing of its meat. */
+export const formulaReports = (cook: Cook): readonly FormulaReport[] =>
+  cook.formulas.map((formula) => formulaReport(madeFormula(formula), cook));
+
 /** A plan as its forecast tells it, before any pin and without other ways. */
-function bareReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
-  const formulas = cook.formulas.map((formula) => formulaReport(madeFormula(formula), cook));
+function bareReport(
+  cook: Cook,
+  forecast: CookForecast,
+  formulas: readonly FormulaReport[],
+  solveLp?: SolveLp,
+): PlanReport {
   const plan = planCook(cook, forecast, { simmers: simmersOf(formulas), ...(solveLp && { solveLp }) });
   return {
     cook,
@@ -75,13 +83,19 @@ function bareReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): Plan
   };
 }
 
-/** What follows a hand that still moves something: the plan alone, for other ways would be foreseen for nothing. */
-export const previewReport = (cook: Cook, forecast: CookForecast): PlanReport =>
-  pinnedReport(bareReport(cook, forecast), cook);
+/**
+ * What follows a hand that still moves something: the plan alone, for other ways would be foreseen for nothing.
+ * @param formulas what `formulaReports` told of the same formulas, altitude and air
+ */
+export const previewReport = (
+  cook: Cook,
+  forecast: CookForecast,
+  formulas: readonly FormulaReport[],
+): PlanReport => pinnedReport(bareReport(cook, forecast, formulas), cook);
 
 /** Everything that the plan of a cook prints, from its forecast; other ways are foreseen with a preview's members. */
 export function gatherReport(cook: Cook, forecast: CookForecast, solveLp?: SolveLp): PlanReport {
-  const report = bareReport(cook, forecast, solveLp);
+  const report = bareReport(cook, forecast, formulaReports(cook), solveLp);
   const members = Math.min(PREVIEW_MEMBERS, forecast.members);
   const plan = withAlternatives(report.plan, cook, forecast, {
     members,

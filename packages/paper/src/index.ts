@@ -10,7 +10,7 @@ export {
   sharedNotices,
 } from './concerns.ts';
 export type { EaterReport } from './eater.ts';
-export { gatherReport, pinnedReport, previewReport } from './gather.ts';
+export { formulaReports, gatherReport, pinnedReport, previewReport } from './gather.ts';
 export { type FormulaLineReport, type FormulaReport, type PlanReport, pieceOf } from './report.ts';
 export { sheetHtml } from './sheet/html.ts';
 export { lettersOf, pieceMass, pieceName, shortTaskSaid, signOf, taskSaid } from './task-words.ts';

@@ -13,8 +13,9 @@ import {
   zonesOf,
 } from '@pitwright/engine';
 import type { Cook, Piece } from '@pitwright/model';
-import { gatherReport, previewReport } from '@pitwright/paper';
-import type { Answer, Ask, Closer, Inside } from './messages.ts';
+import { formulaReports, previewReport } from '@pitwright/paper';
+import { answerAsks } from './asked-worker.ts';
+import type { Ask, Closer, Inside, SteppingAnswer } from './messages.ts';
 
 /** One seed for all forecasts of the app: only what was changed is seen to change. */
 const SEED = 1;
@@ -128,21 +129,22 @@ function biteLines({ p10, p50, p90 }: NonNullable<PieceInside['bite']>) {
   return { depthShares, p10S: on(p10), p50S: on(p50), p90S: on(p90) };
 }
 
-function answer(ask: Ask): Answer {
-  const { job } = ask;
-  try {
-    if (ask.kind === 'foresee') {
-      const { cook, members } = ask;
-      const report = (ask.isWhole ? gatherReport : previewReport)(cook, forecast(cook, members));
-      return { kind: 'foresight', job, foresight: { ...report, members } };
-    }
-    if (ask.kind === 'closer') return { kind: 'closer', job, closer: closer(ask.cook, ask.pieceId) };
-    return { kind: 'inside', job, inside: inside(ask) };
-  } catch (error) {
-    return { kind: 'failed', job, message: error instanceof Error ? error.message : String(error) };
-  }
+let lastFormulas: { key: string; reports: ReturnType<typeof formulaReports> } | undefined;
+
+/** A moved stage changes no sauce: its simmer is not reckoned again at every step of a hand. */
+function formulasOf(cook: Cook): ReturnType<typeof formulaReports> {
+  const key = JSON.stringify([cook.formulas, cook.place?.altitude, cook.weather?.air]);
+  if (lastFormulas?.key !== key) lastFormulas = { key, reports: formulaReports(cook) };
+  return lastFormulas.reports;
 }
 
-self.onmessage = (event: MessageEvent<Ask>) => {
-  self.postMessage(answer(event.data));
-};
+answerAsks<Ask, SteppingAnswer>((ask) => {
+  switch (ask.kind) {
+    case 'foresee':
+      return previewReport(ask.cook, forecast(ask.cook, ask.members), formulasOf(ask.cook));
+    case 'inside':
+      return inside(ask);
+    case 'closer':
+      return closer(ask.cook, ask.pieceId);
+  }
+});

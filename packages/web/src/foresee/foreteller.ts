@@ -1,91 +1,53 @@
-import type { Zone } from '@pitwright/engine';
+import type { CookForecast, Zone } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
-import type { Answer, Ask, Closer, Foresight, Inside } from './messages.ts';
+import type { PlanReport } from '@pitwright/paper';
+import { AskedWorker } from './asked-worker.ts';
+import type { Ask, Closer, Foresight, Inside, SteppingAnswer, WholeAnswer, WholeAsk } from './messages.ts';
 
-type Waiting = { readonly resolve: (answer: Answer) => void };
-type AskBody = Ask extends infer A ? (A extends Ask ? Omit<A, 'job'> : never) : never;
-
-/** What a worker could not compute, with the thing said where there is one. */
-export class ForesightFault extends Error {
-  readonly answer: Extract<Answer, { kind: 'failed' }>;
-  constructor(answer: Extract<Answer, { kind: 'failed' }>) {
-    super(answer.message);
-    this.answer = answer;
-  }
-}
-
-/**
- * One worker with the engine in it. The page's own thread computes nothing. A worker is stopped, not waited for,
- * when what it computes is no longer asked: a new one starts in its place.
- */
+/** The engine in its workers: one steps members and remembers them, one makes the whole plan of what was stepped. */
 export class Foreteller {
-  #worker: Worker | undefined;
-  #waiting = new Map<number, Waiting>();
-  #lastJob = 0;
+  readonly #stepping = new AskedWorker<Ask, SteppingAnswer>(
+    () => new Worker(new URL('./foresee.worker.ts', import.meta.url), { type: 'module' }),
+  );
+  readonly #wholes = new AskedWorker<WholeAsk, WholeAnswer>(
+    () => new Worker(new URL('./whole.worker.ts', import.meta.url), { type: 'module' }),
+  );
 
-  foresee(cook: Cook, members: number, isWhole = true): Promise<Foresight> {
-    return this.#ask({ kind: 'foresee', cook, members, isWhole }).then((answer) => {
-      if (answer.kind !== 'foresight') throw new Error(`asked for a foresight, got ${answer.kind}`);
-      // The worker sends a copy back; the cook asked about is known by identity.
-      return { ...answer.foresight, cook };
-    });
+  /** The plan of so many members, its jobs laid down quickly. Each is undefined where it was given up. */
+  async foresee(cook: Cook, members: number): Promise<Foresight | undefined> {
+    const report = (await this.#stepping.ask({ kind: 'foresee', cook, members })) as PlanReport | undefined;
+    // The worker sends a copy back; the cook asked about is known by identity.
+    return report && { ...report, cook, members, isWhole: false, isSettled: false };
   }
 
-  inside(cook: Cook, pieceId: string, zone?: Zone): Promise<Inside> {
-    return this.#ask({ kind: 'inside', cook, pieceId, zone }).then((answer) => {
-      if (answer.kind !== 'inside') throw new Error(`asked for an inside, got ${answer.kind}`);
-      return answer.inside;
-    });
+  /** The plan as every face prints it: jobs settled by the solver, the other ways beside it. */
+  async whole(cook: Cook, forecast: CookForecast): Promise<Foresight | undefined> {
+    const made = await this.#wholes.ask({ cook, forecast });
+    if (!made) return undefined;
+    const { report, isSettled } = made;
+    return { ...report, cook, members: forecast.members, isWhole: true, isSettled };
   }
 
-  closer(cook: Cook, pieceId: string): Promise<Closer> {
-    return this.#ask({ kind: 'closer', cook, pieceId }).then((answer) => {
-      if (answer.kind !== 'closer') throw new Error(`asked for a closer look, got ${answer.kind}`);
-      return answer.closer;
-    });
+  async inside(cook: Cook, pieceId: string, zone?: Zone): Promise<Inside | undefined> {
+    return (await this.#stepping.ask({ kind: 'inside', cook, pieceId, zone })) as Inside | undefined;
   }
 
-  /** Gives up whatever is being computed. */
+  async closer(cook: Cook, pieceId: string): Promise<Closer | undefined> {
+    return (await this.#stepping.ask({ kind: 'closer', cook, pieceId })) as Closer | undefined;
+  }
+
+  /** Gives up the stepping. */
   stop(): void {
-    if (this.#waiting.size === 0) return;
-    this.close();
+    this.#stepping.stop();
+  }
+
+  /** Gives up a whole plan that is being made; what was stepped stays remembered. */
+  stopWhole(): void {
+    this.#wholes.stop();
   }
 
   close(): void {
-    this.#worker?.terminate();
-    this.#worker = undefined;
-    this.#waiting.clear();
-  }
-
-  get isBusy(): boolean {
-    return this.#waiting.size > 0;
-  }
-
-  #ask(body: AskBody): Promise<Answer> {
-    const job = ++this.#lastJob;
-    const worker = this.#start();
-    return new Promise((resolve, reject) => {
-      this.#waiting.set(job, {
-        resolve: (answer) =>
-          answer.kind === 'failed' ? reject(new ForesightFault(answer)) : resolve(answer),
-      });
-      worker.postMessage({ ...body, job });
-    });
-  }
-
-  #start(): Worker {
-    if (this.#worker) return this.#worker;
-    const worker = new Worker(new URL('./foresee.worker.ts', import.meta.url), { type: 'module' });
-    const settle = (answer: Answer) => {
-      const waiting = this.#waiting.get(answer.job);
-      this.#waiting.delete(answer.job);
-      waiting?.resolve(answer);
-    };
-    worker.onmessage = (event: MessageEvent<Answer>) => settle(event.data);
-    worker.onerror = (event) => {
-      for (const job of [...this.#waiting.keys()]) settle({ kind: 'failed', job, message: event.message });
-    };
-    this.#worker = worker;
-    return worker;
+    this.#stepping.close();
+    this.#wholes.close();
   }
 }

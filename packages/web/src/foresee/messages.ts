@@ -1,11 +1,15 @@
 import type { DepthTimeField, HeatLedger } from '@pitwright/draw';
-import type { PieceSensitivity, PieceZones, Zone } from '@pitwright/engine';
+import type { CookForecast, PieceSensitivity, PieceZones, Zone } from '@pitwright/engine';
 import type { Cook, Said } from '@pitwright/model';
 import type { PlanReport } from '@pitwright/paper';
 
 /** What a cook will do, when its work is done and what stands beside it, from so many members. */
 export interface Foresight extends PlanReport {
   readonly members: number;
+  /** With the other ways to cook it, and its jobs as every face prints them. */
+  readonly isWhole: boolean;
+  /** The solver has settled the jobs; a whole plan without it says so. */
+  readonly isSettled: boolean;
 }
 
 /** The inside of the member whose finish is nearest the median; times are seconds from its own meat-on. */
@@ -27,26 +31,27 @@ export interface Closer {
   readonly zones?: PieceZones;
 }
 
+/** Asked of the worker that steps members. */
 export type Ask =
-  | {
-      readonly kind: 'foresee';
-      readonly job: number;
-      readonly cook: Cook;
-      readonly members: number;
-      /** With the other ways to cook it, which are foreseen too; without them while a hand moves something. */
-      readonly isWhole: boolean;
-    }
+  | { readonly kind: 'foresee'; readonly cook: Cook; readonly members: number }
   | {
       readonly kind: 'inside';
-      readonly job: number;
       readonly cook: Cook;
       readonly pieceId: string;
       readonly zone?: Zone | undefined;
     }
-  | { readonly kind: 'closer'; readonly job: number; readonly cook: Cook; readonly pieceId: string };
+  | { readonly kind: 'closer'; readonly cook: Cook; readonly pieceId: string };
 
-export type Answer =
-  | { readonly kind: 'foresight'; readonly job: number; readonly foresight: Foresight }
-  | { readonly kind: 'inside'; readonly job: number; readonly inside: Inside }
-  | { readonly kind: 'closer'; readonly job: number; readonly closer: Closer }
-  | { readonly kind: 'failed'; readonly job: number; readonly said?: Said; readonly message: string };
+/** To each kind its own. */
+export type SteppingAnswer = PlanReport | Inside | Closer;
+
+/** Asked of the worker that makes the whole plan of members already stepped. */
+export interface WholeAsk {
+  readonly cook: Cook;
+  readonly forecast: CookForecast;
+}
+
+export interface WholeAnswer {
+  readonly report: PlanReport;
+  readonly isSettled: boolean;
+}

@@ -1,110 +1,111 @@
 import type { Zone } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { useEffect, useRef, useState } from 'react';
-import { ForesightFault, Foreteller } from './foreteller.ts';
+import type { ForesightFault } from './asked-worker.ts';
+import { Foreteller } from './foreteller.ts';
 import type { Closer, Foresight, Inside } from './messages.ts';
-
-/** A first frame at once, a preview, then the range that is kept. The same seed: only the change is seen. */
-export const FIRST_MEMBERS = 16;
-export const PREVIEW_MEMBERS = 40;
-export const FULL_MEMBERS = 200;
+import { Pursuit } from './pursuit.ts';
 
 export interface Foreseen {
   /** The newest there is; it may be of the cook as it was a moment ago. */
   readonly foresight: Foresight | undefined;
-  /** Of the cook as given, with all members. */
+  /** Of the cook as given, with all members and its jobs settled. */
   readonly isFull: boolean;
   readonly fault: ForesightFault | undefined;
 }
 
-/**
- * What the cook will do, refined in steps. While `isHeld` (something is being dragged) it stops at the preview; a
- * change in the middle of a preview lets that preview end first, so that the bands keep following the hand.
- */
+/** What the cook will do, refined in steps; while `isHeld` (something is being dragged) it stops at the preview. */
 export function useForesight(cook: Cook | undefined, isHeld: boolean): Foreseen {
-  const foreteller = useRef<Foreteller>(undefined);
-  const asked = useRef<{ cook: Cook; isHeld: boolean }>(undefined);
-  const isRunning = useRef(false);
+  const pursuit = useRef<Pursuit>(undefined);
   const [seen, setSeen] = useState<{ foresight?: Foresight; fault?: ForesightFault }>({});
 
-  useEffect(() => () => foreteller.current?.close(), []);
-
+  // Made and ended by the effect alone: a page that is mounted twice gets a second one that works.
   useEffect(() => {
-    if (!cook) return;
-    asked.current = { cook, isHeld };
-    const run = async () => {
-      if (isRunning.current) return;
-      isRunning.current = true;
-      foreteller.current ??= new Foreteller();
-      let done: { cook: Cook; members: number } | undefined;
-      for (;;) {
-        const now = asked.current;
-        const steps = now?.isHeld
-          ? [FIRST_MEMBERS, PREVIEW_MEMBERS]
-          : [FIRST_MEMBERS, PREVIEW_MEMBERS, FULL_MEMBERS];
-        const members = steps.find((step) => done?.cook !== now?.cook || step > (done?.members ?? 0));
-        if (!now || members === undefined) break;
-        done = { cook: now.cook, members };
-        try {
-          const foresight = await foreteller.current.foresee(now.cook, members, members === FULL_MEMBERS);
-          setSeen({ foresight });
-        } catch (fault) {
-          if (!(fault instanceof ForesightFault)) throw fault;
-          // What fewer members of the same cook told still stands.
-          setSeen((before) => (before.foresight?.cook === now.cook ? before : { fault }));
-        }
-      }
-      isRunning.current = false;
-    };
-    void run();
+    pursuit.current = new Pursuit(
+      (foresight) => setSeen({ foresight }),
+      // What fewer members of the same cook told still stands.
+      (of, fault) => setSeen((before) => (before.foresight?.cook === of ? before : { fault })),
+    );
+    return () => pursuit.current?.close();
+  }, []);
+  useEffect(() => {
+    if (cook) pursuit.current?.ask({ cook, isHeld });
   }, [cook, isHeld]);
 
   return {
     foresight: seen.foresight,
-    isFull: seen.foresight?.cook === cook && seen.foresight?.members === FULL_MEMBERS,
+    isFull: seen.foresight?.cook === cook && seen.foresight?.isWhole === true,
     fault: seen.fault,
   };
+}
+
+/** Something seen of a piece, and the cook it was seen in: until the new look stands, the one before the last change. */
+interface Seen<T> {
+  readonly seen: T;
+  readonly cook: Cook;
 }
 
 export interface SeenClose {
   readonly inside?: Inside | undefined;
   readonly closer?: Closer | undefined;
+  /** A new look is under way; what is shown was seen before the last change. */
+  readonly isAgain: boolean;
 }
 
 /**
  * One piece seen close, in a worker of its own so that the bands do not wait for it: its inside first, then what would
- * narrow its range.
+ * narrow its range. What was seen stays until the new look stands.
  *
  * @param zone the muscle whose inside is shown; missing: the whole
  */
 export function useClose(cook: Cook, pieceId: string | undefined, zone: Zone | undefined): SeenClose {
   const foreteller = useRef<Foreteller>(undefined);
-  const [inside, setInside] = useState<Inside>();
-  const [closer, setCloser] = useState<{ of: Cook; seen: Closer }>();
-  const told = useRef<{ of: Cook; seen: Closer }>(undefined);
-  useEffect(() => () => foreteller.current?.close(), []);
+  const insides = useSeen<Inside>();
+  const closers = useSeen<Closer>();
+  const insideKey = JSON.stringify([pieceId, zone]);
+  const closerKey = pieceId ?? '';
   useEffect(() => {
-    if (pieceId === undefined) return;
-    foreteller.current ??= new Foreteller();
+    foreteller.current = new Foreteller();
+    return () => foreteller.current?.close();
+  }, []);
+  useEffect(() => {
     const own = foreteller.current;
+    if (pieceId === undefined || !own) return;
     own.stop();
-    let isWanted = true;
     const look = async () => {
-      const seen = await own.inside(cook, pieceId, zone);
-      if (isWanted) setInside(seen);
-      if (!isWanted || (told.current?.of === cook && told.current.seen.pieceId === pieceId)) return;
-      const close = { of: cook, seen: await own.closer(cook, pieceId) };
-      if (!isWanted) return;
-      told.current = close;
-      setCloser(close);
+      const inside = await own.inside(cook, pieceId, zone);
+      if (!inside) return;
+      insides.keep(insideKey, { seen: inside, cook });
+      if (closers.of(closerKey)?.cook === cook) return;
+      const closer = await own.closer(cook, pieceId);
+      if (closer) closers.keep(closerKey, { seen: closer, cook });
     };
     look().catch((fault: unknown) => console.error(fault));
-    return () => {
-      isWanted = false;
-    };
-  }, [cook, pieceId, zone]);
+  }, [cook, pieceId, zone, insideKey, closerKey, insides, closers]);
+  const inside = insides.of(insideKey);
   return {
-    ...(inside?.pieceId === pieceId && inside?.zone === zone && { inside }),
-    ...(closer?.seen.pieceId === pieceId && { closer: closer?.seen }),
+    inside: inside?.seen,
+    closer: closers.of(closerKey)?.seen,
+    isAgain: inside !== undefined && inside.cook !== cook,
   };
+}
+
+interface SeenByKey<T> {
+  readonly of: (key: string) => Seen<T> | undefined;
+  readonly keep: (key: string, seen: Seen<T>) => void;
+}
+
+/** The last of each that was seen; what keeps it stays the same object. */
+function useSeen<T>(): SeenByKey<T> {
+  const [, setCount] = useState(0);
+  return useState<SeenByKey<T>>(() => {
+    const all = new Map<string, Seen<T>>();
+    return {
+      of: (key) => all.get(key),
+      keep: (key, seen) => {
+        all.set(key, seen);
+        setCount((count) => count + 1);
+      },
+    };
+  })[0];
 }

@@ -1,6 +1,7 @@
 import { sheetHtml } from '@pitwright/paper';
 import { METRIC, type PrintSettings, webMessages } from '@pitwright/words';
 import { Foreteller } from '../foresee/foreteller.ts';
+import { FULL_MEMBERS } from '../foresee/pursuit.ts';
 import { openKeeping } from '../keeping.ts';
 import { writingOf } from '../settings.ts';
 import { adopt } from './adopt.ts';
@@ -8,7 +9,6 @@ import 'virtual:paper.css';
 import '../styles/fonts.css';
 import './print.css';
 
-const MEMBERS = 200;
 const text = (
   id: 'web.print.now' | 'web.print.back' | 'web.print.waiting' | 'web.gone' | 'web.cook.no-forecast',
 ): string => webMessages[id]();
@@ -49,7 +49,9 @@ async function show(): Promise<void> {
   };
   const foreteller = new Foreteller();
   try {
-    const foresight = await foreteller.foresee(kept.document, MEMBERS);
+    const seen = await foreteller.foresee(kept.document, FULL_MEMBERS);
+    const foresight = seen && (await foreteller.whole(kept.document, seen.forecast));
+    if (!foresight) return;
     adopt(sheetHtml(foresight, settings), document.getElementById('sheets')!);
     document.title = kept.document.name;
     document.documentElement.dataset.ready = 'yes';

@@ -1,5 +1,7 @@
 // What a person does in the app, done in Chromium against the built app and its own server. Evidence: conformity.
+import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
+import { METRIC, printer } from '@pitwright/words';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { launchChromium } from '../../../../test/chromium.ts';
@@ -246,6 +248,28 @@ describe('a link that carries a cook', () => {
   test('says so when a part of it is missing', async () => {
     await page.goto(`${app.url}shared#cook=1.abcd.efgh`);
     await page.getByText(/This link is damaged/).waitFor();
+  });
+});
+
+describe('one plan, whichever face prints it', () => {
+  test('the run sheet lays every job where the command line has it', async () => {
+    const told = spawnSync(
+      process.execPath,
+      ['packages/cli/bin/pitwright.js', 'plan', 'examples/regatta-dinner.pitwright.yaml', '--json'],
+      { encoding: 'utf8' },
+    );
+    const { jobs }: { jobs: { startAt: string }[] } = JSON.parse(told.stdout);
+    const { clock } = printer({ ...METRIC, zone: 'Europe/Lisbon' });
+    const hours = jobs.map(({ startAt }) => clock(startAt));
+    expect(hours.length).toBeGreaterThan(30);
+
+    await settleIn(page, app.url);
+    await page.goto(`${app.url}cook/regatta-dinner/run-sheet`);
+    const laid = page.locator('.job-list li > button > b');
+    await laid.first().waitFor();
+    await page.locator('.tried').waitFor({ state: 'detached' });
+    expect(await page.locator('.unsettled').count()).toBe(0);
+    expect(await laid.allTextContents()).toEqual(hours);
   });
 });
 

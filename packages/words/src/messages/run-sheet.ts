@@ -12,7 +12,6 @@ export const runSheetMessages = messages({
   'web.run.watch': (p: { reach: string; asleep: string }) =>
     `The fire wants somebody within reach every ${p.reach}: **${p.asleep}** of that lies in the night.`,
   'web.run.chance': (p: { chance: string }) => `**${p.chance}** that it is all on time.`,
-  'web.run.settling': () => 'Putting the rest round it.',
   'web.run.first-look': () => 'Looking ahead.',
 
   'web.run.pit': () => 'Pit',

@@ -186,6 +186,8 @@ export const webMessages = messages({
   'web.cook.first-look': () => 'Looking ahead.',
   'web.cook.no-forecast': () =>
     'This cook cannot be foreseen as it stands. Change it, or take the last change back.',
+  'web.cook.settling': () => 'laying out the jobs',
+  'web.cook.unsettled': () => 'jobs as first laid out: their solver could not be fetched',
   'web.cook.tried': (p: { members: number; of: number }) => `${p.members} of ${p.of} days tried`,
   'web.cook.answer': (p: { count: number; all: string; hour: string }) =>
     p.count === 1
@@ -225,6 +227,7 @@ export const webMessages = messages({
   'web.in': (p: { time: string }) => `${p.time} in`,
   'web.before': (p: { time: string }) => `${p.time} before`,
   'web.inside': (p: { name: string }) => `${p.name}, inside`,
+  'web.looking-again': () => 'looking again',
   'web.inside.waiting': () => 'Looking ahead.',
   'web.piece.ready': (p: { range: string }) => `Ready **${p.range}**, 8 times in 10.`,
   'web.piece.ready-from': (p: { from: string; never: string }) =>

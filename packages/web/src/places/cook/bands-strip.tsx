@@ -21,6 +21,8 @@ export interface BandsProps {
   readonly openedId: string | undefined;
   readonly isCloseUp: boolean;
   readonly inside: Inside | undefined;
+  /** A new look inside is under way. */
+  readonly isAgain: boolean;
   readonly zone: Zone | undefined;
   readonly onZone: (zone: Zone | undefined) => void;
   readonly onOpen: (pieceId: string) => void;
@@ -88,6 +90,7 @@ export function Bands(props: BandsProps) {
               piece={opened}
               plan={plan}
               inside={props.inside}
+              isAgain={props.isAgain}
               zone={props.zone}
               onZone={props.onZone}
               axis={drawing.axis}

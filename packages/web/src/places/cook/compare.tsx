@@ -94,7 +94,7 @@ function SideBySide(props: {
     {
       key: 'other',
       minutes,
-      foresight: seen?.cook === other ? seen : undefined,
+      foresight: seen,
       take: () =>
         props.onKeep(setStages(cook, piece.id, other.pieces.find((one) => one.id === piece.id)!.stages)),
     },
@@ -138,7 +138,12 @@ function SideBySide(props: {
           const gets = set.foresight?.eaters.find((one) => one.pieceId === piece.id);
           return (
             <div key={set.key} className="set">
-              <h3>{nameOfSet(set)}</h3>
+              <h3>
+                {nameOfSet(set)}
+                {set.foresight && set.key === 'other' && seen?.cook !== other ? (
+                  <span className="again small">{text('web.looking-again')}</span>
+                ) : null}
+              </h3>
               {planned && forecast && set.foresight ? (
                 <>
                   <p>

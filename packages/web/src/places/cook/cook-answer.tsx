@@ -1,8 +1,8 @@
 import type { Cook } from '@pitwright/model';
 import { capital } from '@pitwright/words';
-import type { ForesightFault } from '../../foresee/foreteller.ts';
+import type { ForesightFault } from '../../foresee/asked-worker.ts';
+import { HowFar } from '../../foresee/how-far.tsx';
 import type { Foresight } from '../../foresee/messages.ts';
-import { FULL_MEMBERS } from '../../foresee/use-foresight.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Ask } from '../../parts/ask.tsx';
 import { useWords } from '../../words.tsx';
@@ -32,9 +32,7 @@ export function CookAnswer(props: {
       aside={
         <>
           {aside}
-          {isFull ? null : (
-            <span className="tried small">{text('web.cook.tried', { members, of: FULL_MEMBERS })}</span>
-          )}
+          <HowFar foresight={foresight} isFull={isFull} />
         </>
       }
     >

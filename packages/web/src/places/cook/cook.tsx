@@ -70,7 +70,7 @@ function CookSheet(props: { cook: Cook }) {
 
   const opened = shown.pieces.find((piece) => piece.id === openedId);
   const shownZone = zone && opened && zonesOfCut(opened.cut).includes(zone) ? zone : undefined;
-  const { inside, closer } = useClose(cook, openedId, shownZone);
+  const { inside, closer, isAgain } = useClose(cook, openedId, shownZone);
   return (
     <>
       <CookStrip cook={cook} />
@@ -86,6 +86,7 @@ function CookSheet(props: { cook: Cook }) {
               openedId={openedId}
               isCloseUp={isCloseUp}
               inside={inside}
+              isAgain={isAgain}
               zone={shownZone}
               onZone={setZone}
               onOpen={setOpenedId}

@@ -25,6 +25,8 @@ export function InsidePiece(props: {
   piece: Piece;
   plan: CookPlan;
   inside: Inside | undefined;
+  /** What is shown was seen before the last change; a new look is under way. */
+  isAgain: boolean;
   zone: Zone | undefined;
   onZone: (zone: Zone | undefined) => void;
   axis: Axis;
@@ -87,6 +89,7 @@ export function InsidePiece(props: {
       <div className="inside-head">
         <h2>
           {piece.letter} {title}
+          {props.isAgain ? <span className="again small">{text('web.looking-again')}</span> : null}
         </h2>
         <ZoneChoice cut={piece.cut} zone={props.zone} onZone={props.onZone} />
       </div>

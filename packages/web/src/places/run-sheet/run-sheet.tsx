@@ -1,8 +1,8 @@
 import { type Cook, changesBetween, setEntry } from '@pitwright/model';
 import { useMemo, useState } from 'react';
 import { useParams } from 'wouter';
+import { HowFar } from '../../foresee/how-far.tsx';
 import type { Foresight } from '../../foresee/messages.ts';
-import { FULL_MEMBERS } from '../../foresee/use-foresight.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
@@ -62,7 +62,9 @@ function RunSheet(props: { cook: Cook }) {
               <a className="key" href={`/print.html?cook=${encodeURIComponent(cook.id)}`}>
                 {text('web.run.print')}
               </a>
-              <Key onClick={() => saveCalendar(foresight, print)}>{text('web.run.calendar')}</Key>
+              <Key disabled={!isFull || !isSettled} onClick={() => saveCalendar(foresight, print)}>
+                {text('web.run.calendar')}
+              </Key>
             </div>
             <section className="run-parts">
               <div className="on-wide">
@@ -108,15 +110,10 @@ function RunAnswer(props: { foresight: Foresight; isSettled: boolean; isFull: bo
     <Answer
       live
       aside={
-        isFull && isSettled ? (
-          print.date(plan.table.at)
-        ) : (
-          <span className="tried small">
-            {members < FULL_MEMBERS
-              ? text('web.cook.tried', { members, of: FULL_MEMBERS })
-              : text('web.run.settling')}
-          </span>
-        )
+        <>
+          {print.date(plan.table.at)}
+          <HowFar foresight={foresight} isFull={isFull && isSettled} />
+        </>
       }
     >
       {rich('web.run.answer', { jobs: jobs.length, work: print.durationS(plan.handWorkS) })}{' '}

@@ -1,6 +1,6 @@
 import type { Cook } from '@pitwright/model';
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { ForesightFault } from '../../foresee/foreteller.ts';
+import type { ForesightFault } from '../../foresee/asked-worker.ts';
 import type { Foresight } from '../../foresee/messages.ts';
 import { useForesight } from '../../foresee/use-foresight.ts';
 import type { SettleAnswer, SettleAsk } from './settle-messages.ts';
@@ -45,8 +45,7 @@ export function useRunSheet(cook: Cook): RunSheet {
       if ('plan' in data) setSettled({ ...free, cook, plan: data.plan });
       else console.error(data.fault);
     };
-    const { members: _, ...report } = free;
-    settling.postMessage({ report, cook } satisfies SettleAsk);
+    settling.postMessage({ report: free, cook } satisfies SettleAsk);
     return () => settling.terminate();
   }, [free, isFull, cook]);
 
