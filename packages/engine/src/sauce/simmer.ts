@@ -9,7 +9,7 @@ import { boilingTemperatureC } from './boiling.ts';
 import { LID_SHARE, type Lid, wallLossW } from './cooktop.ts';
 import { evaporate } from './evaporation.ts';
 import { stillAirFlux } from './openSurface.ts';
-import { batchDensity, batchSpecificHeat, batchWaterActivity } from './solution.ts';
+import { batchDensity, batchSpecificHeat, waterActivityOf } from './solution.ts';
 
 /** How the pot is heated: a told power into the food, or a flame turned until it just simmers. */
 export type Heating =
@@ -73,11 +73,11 @@ export function simmerTable(batch: Batch, waterOffG: number, pressurePa: number)
   for (let i = 0; i < NODES; i++) {
     if (i > 0 && waterOffG > 0) b = evaporate(b, waterOffG / (NODES - 1));
     const massG = batchMassG(b);
-    const activity = batchWaterActivity(b);
+    const activityAt = waterActivityOf(b);
     nodes.push({
       massG,
-      waterActivity: activity,
-      boilingC: boilingTemperatureC(() => activity, pressurePa),
+      waterActivity: activityAt(25),
+      boilingC: boilingTemperatureC(activityAt, pressurePa),
       heatCapacity: (massG / 1000) * batchSpecificHeat(b),
       volumeM3: massG / 1000 / batchDensity(b),
     });

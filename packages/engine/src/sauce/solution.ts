@@ -24,12 +24,15 @@ const SATURATED_MOLALITY = 6.146;
 /** One standard deviation of the water activity of a sauce. */
 export const WATER_ACTIVITY_SD = 0.008;
 
+/** Temperature of the sugars' constants [K]. */
+const ROSS_K = 298.15;
+
 /**
- * Water activity [1] by Ross's product of sugars and salts; NaN without water. Good to ±0.01.
- * Ash beyond the salt counts as potassium chloride.
+ * Water activity [1] by temperature [°C], by Ross's product of sugars and salts; NaN without water. Good to ±0.01.
+ * Ash beyond the salt counts as potassium chloride. What sugars hold back, ln γ, weakens as 1/T, as in a syrup.
  */
-export function batchWaterActivity(b: Batch): number {
-  if (!(b.waterG > 0)) return Number.NaN;
+export function waterActivityOf(b: Batch): (temperatureC: number) => number {
+  if (!(b.waterG > 0)) return () => Number.NaN;
   const moles = {
     water: b.waterG / MOLAR_G.water,
     sucrose: b.sucroseG / MOLAR_G.disaccharide,
@@ -45,11 +48,17 @@ export function batchWaterActivity(b: Batch): number {
       ROOT_K.hexose * (moles.glucose + moles.fructose) +
       ROOT_K.maltose * moles.maltose) /
     total;
-  const sugars = (moles.water / total) * exp(-roots * roots);
   const otherAshG = Math.max(0, b.ashG - saltG(b));
   const molality = (saltG(b) / MOLAR_G.nacl + otherAshG / MOLAR_G.kcl) / (b.waterG / 1000);
-  return sugars * saltWaterActivity(Math.min(molality, SATURATED_MOLALITY));
+  const brine = Math.min(molality, SATURATED_MOLALITY);
+  return (temperatureC) =>
+    (moles.water / total) *
+    exp((-roots * roots * ROSS_K) / (temperatureC + 273.15)) *
+    saltWaterActivity(brine, temperatureC);
 }
+
+/** Water activity [1] at 25 °C. */
+export const batchWaterActivity = (b: Batch): number => waterActivityOf(b)(25);
 
 /** [kg/m³] at 20 °C. @source Choi–Okos type component densities, from memory */
 const DENSITY = {

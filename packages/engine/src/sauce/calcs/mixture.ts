@@ -9,7 +9,7 @@ import { baseSwap } from '../baseSwap.ts';
 import { type Batch, type BatchLine, batchMassG, batchOf, saltG, sugarsG } from '../batch.ts';
 import { boilingTemperatureC } from '../boiling.ts';
 import { evaporate } from '../evaporation.ts';
-import { batchDensity, batchWaterActivity, totalSolidsG } from '../solution.ts';
+import { batchDensity, totalSolidsG, waterActivityOf } from '../solution.ts';
 import { energyPer100g, sweetness } from '../taste.ts';
 import { page, room } from './room.ts';
 
@@ -85,7 +85,7 @@ const mixture: CalcSpec = {
     const pressurePa = pressureOf(inputs);
     const massG = batchMassG(b);
     const hasWater = b.waterG > 0;
-    const activity = hasWater ? batchWaterActivity(b) : undefined;
+    const activityAt = hasWater ? waterActivityOf(b) : undefined;
     const factors = {
       fructose: numberOf(inputs, 'fructose-factor'),
       glucose: numberOf(inputs, 'glucose-factor'),
@@ -97,7 +97,7 @@ const mixture: CalcSpec = {
       acetic: b.acidsG.acetic / 1000,
       ph: hasWater ? batchPh(b) : undefined,
       'titratable-acidity': hasWater ? titratableAcidity(b) / 100 : undefined,
-      'water-activity': activity,
+      'water-activity': activityAt?.(25),
       sodium: b.sodiumG / massG,
       salt: saltG(b) / massG,
       'total-solids': totalSolidsG(b) / massG,
@@ -106,8 +106,8 @@ const mixture: CalcSpec = {
       volume: massG / 1000 / batchDensity(b),
       energy: energyPer100g(b) * KCAL_J * 10,
       'boiling-temperature':
-        activity !== undefined && (wanted === undefined || wanted.includes('boiling-temperature'))
-          ? boilingTemperatureC(() => activity, pressurePa)
+        activityAt !== undefined && (wanted === undefined || wanted.includes('boiling-temperature'))
+          ? boilingTemperatureC(activityAt, pressurePa)
           : undefined,
       'acetic-retention': raw.acidsG.acetic > 0 ? b.acidsG.acetic / raw.acidsG.acetic : undefined,
     };
