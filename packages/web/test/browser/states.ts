@@ -1,0 +1,194 @@
+import type { Page } from 'playwright-core';
+import { openCook, settleIn } from './app.ts';
+
+/** A place in one of its states. A state that writes something down takes it back in `leave`. */
+export interface State {
+  readonly name: string;
+  readonly open: (page: Page, url: string) => Promise<void>;
+  readonly leave?: (page: Page) => Promise<void>;
+}
+
+const BIG = 'regatta-dinner';
+const TINY = 'two-racks-on-a-kettle';
+
+const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const undo = async (page: Page): Promise<void> => {
+  await page.getByRole('button', { name: 'Undo', exact: true }).first().click();
+};
+
+async function openBench(page: Page, url: string): Promise<void> {
+  await page.goto(`${url}cook/${BIG}/bench`);
+  await page.locator('.balance svg').waitFor();
+  await page.locator('.simmering svg').waitFor();
+}
+
+async function openWithStrip(page: Page, url: string, cook: string, place: string): Promise<void> {
+  await page.goto(`${url}cook/${cook}/${place}`);
+  await page.locator('.drawing svg').first().waitFor();
+  await page.locator('.tried').waitFor({ state: 'detached' });
+}
+
+const lastLink = (page: Page): Promise<string> => page.getByLabel('The link').inputValue();
+
+/** Every place in its main states. The first of them settles in, and the others follow in the same browser. */
+export const STATES: readonly State[] = [
+  {
+    name: 'first-run',
+    open: async (page, url) => {
+      await page.goto(url);
+      await page.getByRole('link', { name: /Regatta dinner/ }).waitFor();
+    },
+  },
+  { name: 'shelf', open: settleIn },
+  {
+    name: 'shelf-deeds',
+    open: async (page, url) => {
+      await page.goto(url);
+      await press(page, /^More: Regatta dinner/);
+      await press(page, 'A new pit');
+    },
+  },
+  {
+    name: 'new-cook',
+    open: async (page, url) => {
+      await page.goto(`${url}new`);
+      await page.getByRole('button', { name: 'Make the plan' }).waitFor();
+    },
+  },
+  {
+    name: 'cook-tiny',
+    open: async (page, url) => {
+      await openCook(page, url, TINY);
+      await page.locator('.inside svg').first().waitFor();
+    },
+  },
+  {
+    name: 'cook',
+    open: async (page, url) => {
+      await openCook(page, url, BIG);
+      await page.locator('.inside svg').first().waitFor();
+    },
+  },
+  {
+    name: 'cook-asked',
+    open: async (page) => {
+      await page.locator('h1 .ask').first().click();
+      await page.locator('dialog[open]').waitFor();
+    },
+    leave: async (page) => {
+      await page.locator('dialog[open] .key').click();
+    },
+  },
+  { name: 'cook-close', open: (page) => press(page, 'Close up') },
+  {
+    name: 'cook-compare',
+    open: async (page) => {
+      await press(page, 'Both days');
+      await press(page, /^A, /);
+      await press(page, /^Longer or shorter/);
+      await page.locator('.set .bites').nth(1).waitFor();
+      await page.locator('.inside svg').first().waitFor();
+    },
+  },
+  {
+    name: 'cook-share',
+    open: async (page) => {
+      await press(page, 'Share');
+      await page.getByRole('button', { name: 'Copy the link' }).waitFor();
+    },
+  },
+  {
+    name: 'shared',
+    open: async (page) => {
+      await page.goto(await lastLink(page));
+      await page.getByRole('button', { name: 'Keep this cook' }).waitFor();
+    },
+  },
+  {
+    name: 'shared-unread',
+    open: async (page, url) => {
+      await page.goto(`${url}shared#nothing-that-can-be-read`);
+      await page.locator('.shared .notice').waitFor();
+    },
+  },
+  {
+    name: 'guests',
+    open: async (page, url) => {
+      await page.goto(`${url}cook/${BIG}/guests`);
+      await page.locator('.enough svg').first().waitFor();
+      await page.locator('.buying li').first().waitFor();
+    },
+  },
+  {
+    name: 'guests-details',
+    open: async (page) => {
+      for (const one of await page.locator('main details > summary').all()) await one.click();
+    },
+  },
+  {
+    name: 'run-sheet',
+    open: (page, url) => openWithStrip(page, url, BIG, 'run-sheet'),
+  },
+  {
+    name: 'run-sheet-job',
+    open: async (page) => {
+      await page.locator('.job-list li button').nth(4).click();
+    },
+  },
+  { name: 'run-sheet-tiny', open: (page, url) => openWithStrip(page, url, TINY, 'run-sheet') },
+  { name: 'bench', open: openBench },
+  {
+    name: 'bench-swap',
+    open: async (page) => {
+      await page.locator('.swap-choose select').first().selectOption({ index: 1 });
+      await page.locator('.balance .choice label').nth(1).click();
+      await page.locator('.swap-said').waitFor();
+    },
+  },
+  {
+    name: 'bench-paste',
+    open: async (page, url) => {
+      await openBench(page, url);
+      await page.locator('.line-key').nth(1).click();
+      await press(page, 'Paste a recipe, or add lines');
+      await page
+        .getByRole('textbox', { name: /Nothing is guessed/ })
+        .fill('4 oz honey\n1 tsp salt\n1 tsp frobnic');
+      await press(page, 'Read it');
+      await page.locator('.pasted').waitFor();
+    },
+  },
+  {
+    name: 'bench-rub',
+    open: async (page, url) => {
+      await page.goto(`${url}cook/${BIG}/bench`);
+      await page.locator('.bench-top .choice label').nth(1).click();
+      await page.locator('.on-meat').waitFor();
+    },
+  },
+  {
+    name: 'gone',
+    open: async (page, url) => {
+      await page.goto(`${url}cook/nowhere`);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+    },
+  },
+  {
+    name: 'specimen',
+    open: async (page, url) => {
+      await page.goto(`${url}specimen`);
+      await page.locator('.specimen svg').first().waitFor();
+    },
+  },
+  {
+    name: 'guests-nobody',
+    open: async (page, url) => {
+      await page.goto(`${url}cook/${TINY}/guests`);
+      await page.locator('.enough svg').first().waitFor();
+      for (let guest = 0; guest < 4; guest++) await press(page, /^One fewer/);
+    },
+    leave: async (page) => {
+      for (let guest = 0; guest < 4; guest++) await undo(page);
+    },
+  },
+];
