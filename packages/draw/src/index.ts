@@ -30,7 +30,7 @@ export {
 } from './sauce/simmer.ts';
 export { hundredStrokes } from './strokes/strokes.ts';
 export { markToSvg, tableToHtml, toSvg } from './svg.ts';
-export { BODY, PIT, SMALLEST } from './text.ts';
+export { BODY, PIT, SMALLEST, widthOf } from './text.ts';
 export { type Axis, foldedAxis, type Stretch, timeAxis } from './time/axis.ts';
 export { nowLine, rangeBar, tableLine } from './time/lines.ts';
 export { dayNames, foldMarks, grid, type Night, nightShade, rail } from './time/rail.ts';

@@ -1,9 +1,10 @@
 import type { Said } from '@pitwright/model';
 import { isSayable, type Printer, say } from '@pitwright/words';
+import { unbroken } from './unbroken.ts';
 
 /** Words of a thing said. What the catalogue lacks is reported and left out: one missing message takes no place down. */
 export function saidWords(said: Said, print: Printer): string {
-  if (isSayable(said.id)) return say(said, print);
+  if (isSayable(said.id)) return unbroken(say(said, print));
   console.error(`no message says ${said.id}`);
   return '';
 }

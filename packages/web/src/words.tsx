@@ -9,6 +9,7 @@ import {
   webMessages,
 } from '@pitwright/words';
 import { createContext, Fragment, type ReactNode, use, useMemo } from 'react';
+import { unbroken } from './unbroken.ts';
 
 /** How this person writes things; the zone is the cook's, added where one is open. */
 export type Writing = Pick<PrintSettings, 'units' | 'clock' | 'names'>;
@@ -75,7 +76,7 @@ export function useWords(): Words {
   const print = usePrinter();
   return useMemo(() => {
     const marked = (id: WebId, params?: MessageParams): string =>
-      (appMessages[id] as (p: MessageParams, print: Printer) => string)(params ?? {}, print);
+      unbroken((appMessages[id] as (p: MessageParams, print: Printer) => string)(params ?? {}, print));
     return {
       text: (id, ...given) => plain(marked(id, given[0] as MessageParams | undefined)),
       rich: (id, ...given) => heavy(marked(id, given[0] as MessageParams | undefined)),

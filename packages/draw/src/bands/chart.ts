@@ -47,7 +47,7 @@ const RAIL = { days: 13, foot: 44, height: 31 };
 function layoutOf(width: number, ink: Ink): Layout {
   if (isNarrow(width)) return { left: 0, right: 16, lane: 54, bandTop: 24, band: 19, fold: 1 / 4 };
   if (ink === 'black') return { left: 184, right: 24, lane: 25, bandTop: 4, band: 13, fold: 1 / 3 };
-  return { left: width < 1000 ? 190 : 230, right: 190, lane: 36, bandTop: 5, band: 20, fold: 1 / 3 };
+  return { left: width < 1000 ? 208 : 230, right: 190, lane: 36, bandTop: 5, band: 20, fold: 1 / 3 };
 }
 
 const LEAD_S = 1800;

@@ -11,11 +11,31 @@ const LETTER = 15;
 const MOST = { grate: 180, other: 100 };
 const TOP = { wide: 10, narrow: 28 };
 const LIT = 5;
+/** Words beside a bar stand off by this much [px]. */
+const OFF = 5;
+/** A lower bar carries no line of words [px]. */
+const LEAST_WITH_WORDS = 13;
 
 interface Stacked {
   readonly use: LaneUse;
   /** Share of the capacity under it. */
   readonly under: number;
+}
+
+/** A use where it is drawn [px]. */
+interface Bar {
+  readonly use: LaneUse;
+  readonly a: number;
+  readonly b: number;
+  readonly up: number;
+  readonly height: number;
+}
+
+interface Taken {
+  readonly from: number;
+  readonly to: number;
+  readonly up: number;
+  readonly down: number;
 }
 
 /** Each use lies as low as those that are there at the same time let it. */
@@ -50,16 +70,19 @@ export function roomLane(
   const unit = heightOf(lane, whole, isNarrow) / whole;
   const top = y + (isNarrow ? TOP.narrow : TOP.wide);
   const foot = top + whole * unit;
-  const marks = placed.map(({ use, under }) => {
+  const bars = placed.map(({ use, under }): Bar => {
     const a = axis.x(Math.max(axis.fromS, use.fromS));
     const b = axis.x(Math.min(axis.toS, use.toS));
     const height = use.amount * unit;
-    const up = foot - (under + use.amount) * unit;
-    const words = wordsOf(
-      use,
-      { a, b, up, height, most: use.toS <= tableS ? axis.x(tableS) - 6 : axis.x1 },
-      isNarrow,
-    );
+    return { use, a, b, height, up: foot - (under + use.amount) * unit };
+  });
+  /** What bars and the words beside them take already. */
+  const taken = bars.map(({ a, b, up, height }): Taken => ({ from: a, to: b, up, down: up + height }));
+  const marks = bars.map((bar) => {
+    const { use, a, b, up, height } = bar;
+    const most = use.toS <= tableS ? axis.x(tableS) - 6 : axis.x1;
+    const words =
+      isNarrow || height < LEAST_WITH_WORDS ? [] : wordsOf(bar, { from: axis.x0, to: most }, taken);
     return group([rect(a, up, Math.max(2, b - a), height - 1, CLASSES[lane.look]), ...words], {
       className: use.letter ? colourClass(use.letter) : 'pc',
     });
@@ -94,27 +117,31 @@ function heightOf({ look, uses }: RoomLane, whole: number, isNarrow: boolean): n
   return Math.min(most, Math.max(usual.wide, (LETTER / least) * whole));
 }
 
-/** The words of a use in its bar, beside it, or nowhere; a piece at least has its letter where that fits. */
-function wordsOf(
-  use: LaneUse,
-  { a, b, up, height, most }: { a: number; b: number; up: number; height: number; most: number },
-  isNarrow: boolean,
-): Mark[] {
+/** The words of a use in its bar, beside it, or nowhere; a piece at least has its letter. */
+function wordsOf(bar: Bar, room: { readonly from: number; readonly to: number }, taken: Taken[]): Mark[] {
+  const { use, a, b, up, height } = bar;
   const baseline = up + height / 2 + 4.5;
+  const width = widthOf(use.words);
   if (use.letter) {
-    if (height < 13 || isNarrow) return [];
     const size = Math.min(18, height - 1);
     const letter = [
       rect(a, up, size, height - 1, 'badge'),
       text(a + size / 2, baseline, use.letter, { anchor: 'middle', className: 'badgeT' }),
     ];
-    const isRoom = widthOf(use.words) + size + 12 < b - a;
-    return isRoom ? [...letter, text(a + size + 6, baseline, use.words)] : letter;
+    return width + size + 12 < b - a ? [...letter, text(a + size + 6, baseline, use.words)] : letter;
   }
-  if (isNarrow || height < 13) return [];
-  const width = widthOf(use.words);
   if (width + 12 < b - a) return [text(a + 6, baseline, use.words)];
-  return b + 5 + width < most
-    ? [text(b + 5, baseline, use.words, { className: 'ink halo' })]
-    : [text(a - 5, baseline, use.words, { anchor: 'end', className: 'ink halo' })];
+  const beside = [
+    { from: b + OFF, to: b + OFF + width, anchor: 'start', x: b + OFF },
+    { from: a - OFF - width, to: a - OFF, anchor: 'end', x: a - OFF },
+  ] as const;
+  const way = beside.find(
+    ({ from, to }) =>
+      from >= room.from &&
+      to <= room.to &&
+      taken.every((one) => one.to <= from || to <= one.from || one.down <= up || up + height <= one.up),
+  );
+  if (!way) return [];
+  taken.push({ from: way.from, to: way.to, up, down: up + height });
+  return [text(way.x, baseline, use.words, { anchor: way.anchor, className: 'ink halo' })];
 }

@@ -1,6 +1,6 @@
 import { type Drawing, isNarrow, type Setting } from '../drawing.ts';
-import { closed, line, type Mark, type Point, path } from '../mark.ts';
-import { text } from '../text.ts';
+import { closed, line, type Mark, type Point, path, rect } from '../mark.ts';
+import { text, widthOf } from '../text.ts';
 import type { Axis } from '../time/axis.ts';
 import type { Voice } from '../voice.ts';
 
@@ -12,9 +12,6 @@ export interface HeatLedger {
   /** Of it, what goes into vapour. */
   readonly driesW: readonly number[];
 }
-
-/** Width of the figures of the axis. */
-const FIGURES_PX = 56;
 
 /** A round figure at or above the greatest value, whose half is round too. */
 function roundTop(value: number): number {
@@ -56,11 +53,7 @@ export function heatLedger(
     ),
   ]);
   const dries = (s: Shown): number => Math.min(s.dries, s.into);
-  // On a narrow sheet the figures of the axis stand inside it.
-  const fromX = axis.x0 + (narrow ? FIGURES_PX : 0);
-  const spots = shown
-    .map((s) => ({ x: axis.x(s.atS), intoY: y(s.into), driesY: y(dries(s)), footY: foot }))
-    .filter(({ x }) => x >= fromX);
+  const spots = shown.map((s) => ({ x: axis.x(s.atS), intoY: y(s.into), driesY: y(dries(s)), footY: foot }));
   const driesAt = roomiest(spots, 'driesY', 'footY');
   const warmsAt = roomiest(spots, 'intoY', 'driesY');
   const marks: Mark[] = [
@@ -71,10 +64,11 @@ export function heatLedger(
     path(area(dries), 'dries'),
     line(axis.x0, foot, axis.x1, foot, 'rule1'),
     ...figures,
-    ...(warmsAt
+    ...(narrow ? keyOf(axis.x1, voice) : []),
+    ...(warmsAt && !narrow
       ? [text(warmsAt.x, warmsAt.y, voice.say({ id: 'draw.warms' }), { className: 'ink halo strong' })]
       : []),
-    ...(driesAt?.isInside
+    ...(driesAt?.isInside && !narrow
       ? [text(driesAt.x, driesAt.y, voice.say({ id: 'draw.dries' }), { className: 'ink halo strong' })]
       : []),
   ];
@@ -140,6 +134,17 @@ function roomiest(
   const over = spots.filter((spot) => spot.x >= x && spot.x <= x + LABEL.width);
   return { x: inset, y: Math.min(...over.map((spot) => spot[upper])) - 6, isInside: false };
 }
+
+/** On a narrow sheet the areas are too slim for their words: a key at the right, above what has cooled down. */
+const keyOf = (right: number, voice: Voice): Mark[] =>
+  (['warms', 'dries'] as const).flatMap((what, row) => {
+    const words = voice.say({ id: `draw.${what}` });
+    const y = 16 + row * 20;
+    return [
+      rect(right - widthOf(words) - 20, y - 11, 13, 13, what),
+      text(right, y, words, { anchor: 'end', className: 'ink strong halo' }),
+    ];
+  });
 
 /** Share of the shown heat that dries, 0 to 1. */
 function shareDrying(shown: readonly Shown[]): number {

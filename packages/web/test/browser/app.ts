@@ -70,7 +70,7 @@ export async function visit(
     localStorage.setItem('pitwright.light.shown', chosen);
   }, light);
   const page = await context.newPage();
-  page.setDefaultTimeout(8_000);
+  page.setDefaultTimeout(20_000);
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   return { context, page, errors };

@@ -38,7 +38,7 @@ async function open(place: 'guests' | 'run-sheet', how: Visit = {}): Promise<voi
   await page.locator('.tried').waitFor({ state: 'detached' });
 }
 
-const answer = (): Promise<string> => page.locator('h1').innerText();
+const answer = (): Promise<string> => page.locator('h1').textContent().then(String);
 
 async function axeFinds(): Promise<readonly string[]> {
   const { violations } = await new AxeBuilder({ page })

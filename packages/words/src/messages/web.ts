@@ -213,6 +213,7 @@ export const webMessages = messages({
   'web.cook.we-would': () => 'we would',
   'web.cook.buys': (p: { what: string }) => (p.what ? `Buys ${p.what}.` : ''),
   'web.cook.costs': (p: { what: string }) => `Costs ${p.what}.`,
+  'web.cook.standing.more': (p: { count: number }) => (p.count === 1 ? 'One more' : `${p.count} more`),
   'web.cook.standing': () => 'Beside every plan like this',
   'web.cook.not-used': () => 'asked, and not used yet',
   'web.hands': () => 'Hands',
@@ -224,6 +225,8 @@ export const webMessages = messages({
     return p.letters ? `${name} ${p.letters}` : name;
   },
   'web.two-days': () => 'The days in order',
+  'web.next-jobs': () => 'For the hands',
+  'web.next-jobs.all': (p: { count: number }) => `All ${p.count} jobs`,
   'web.in': (p: { time: string }) => `${p.time} in`,
   'web.before': (p: { time: string }) => `${p.time} before`,
   'web.inside': (p: { name: string }) => `${p.name}, inside`,

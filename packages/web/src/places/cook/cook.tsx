@@ -13,6 +13,7 @@ import { pieceName } from './band-data.ts';
 import { Bands } from './bands-strip.tsx';
 import { CookAnswer } from './cook-answer.tsx';
 import { CookStrip } from './cook-strip.tsx';
+import { NextJobs } from './next-jobs.tsx';
 import { Notes } from './notes.tsx';
 import { OpenedPiece } from './opened-piece.tsx';
 import { Share } from './share.tsx';
@@ -93,6 +94,7 @@ function CookSheet(props: { cook: Cook }) {
               onHold={hold}
               onKeep={keep}
             />
+            <NextJobs report={foresight} nowMs={Date.now()} />
             <div className="keys cook-keys">
               <Key aria-pressed={isCloseUp} onClick={() => setCloseUp((close) => !close)}>
                 {text(isCloseUp ? 'web.cook.whole' : 'web.cook.close-up')}

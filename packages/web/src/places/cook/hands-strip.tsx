@@ -1,48 +1,49 @@
-import type { Axis } from '@pitwright/draw';
+import { type Axis, widthOf } from '@pitwright/draw';
 import type { CookPlan } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { useWords } from '../../words.tsx';
 import { secondsOf } from './band-data.ts';
 
 const ROW = 17;
-const MOST_ROWS = 7;
+const MOST_ROWS = 8;
 const TOP = 8;
-/** Mean advance of a character at 13.5 px [px]. */
-const ADVANCE = 6.9;
 const LEAST_WIDTH = 4;
+/** Words stand off their bar, and what is beside them, by this much [px]. */
+const OFF = 4;
+const GAP = 6;
 
-interface Placed {
+interface Bar {
   readonly key: string;
   readonly x: number;
   readonly width: number;
   readonly words: string;
-  readonly isLeft: boolean;
-  readonly row: number;
-  readonly isShort: boolean;
 }
 
-/** Puts each job in the first row in which neither its bar nor its words touch another's. */
-function inRows(
-  jobs: readonly { key: string; x: number; width: number; words: string }[],
-  right: number,
-): Placed[] {
-  const ends: number[] = [];
-  return jobs.map((job) => {
-    const wide = job.words.length * ADVANCE + 6;
-    const isLeft = job.x + job.width + wide > right;
-    const from = isLeft ? job.x - wide : job.x;
-    const to = isLeft ? job.x + job.width : job.x + job.width + wide;
-    let row = ends.findIndex((end) => end + 6 <= from);
-    if (row < 0 && ends.length < MOST_ROWS) row = ends.length;
-    if (row >= 0) {
-      ends[row] = to;
-      return { ...job, isLeft, row, isShort: false };
-    }
-    // No room for the words: the bar alone, in the emptiest row.
-    const bare = ends.indexOf(Math.min(...ends));
-    ends[bare] = Math.max(ends[bare]!, job.x + job.width);
-    return { ...job, isLeft, row: bare, isShort: true };
+interface Placed extends Bar {
+  readonly side: 'right' | 'left' | 'none';
+  readonly row: number;
+}
+
+/** Puts each job in the first row where neither its bar nor its words touch another's; those left over are strokes below. */
+function inRows(bars: readonly Bar[], right: number): Placed[] {
+  const rows: { from: number; to: number }[][] = Array.from({ length: MOST_ROWS }, () => []);
+  const placed = bars.map((bar): Placed | Bar => {
+    const wide = widthOf(bar.words) + OFF;
+    const end = bar.x + bar.width;
+    const sides = [
+      { side: 'right' as const, from: bar.x, to: end + wide },
+      { side: 'left' as const, from: bar.x - wide, to: end },
+    ].filter(({ to }) => to <= right);
+    for (const [row, taken] of rows.entries())
+      for (const { side, from, to } of sides)
+        if (taken.every((one) => one.to + GAP <= from || to + GAP <= one.from)) {
+          taken.push({ from, to });
+          return { ...bar, side, row };
+        }
+    return bar;
   });
+  const bareRow = rows.findLastIndex((taken) => taken.length > 0) + 1;
+  return placed.map((bar) => ('side' in bar ? bar : { ...bar, side: 'none', row: bareRow }));
 }
 
 /** The work of the hands on the axis of the bands: each job a small bar where it stands, its words beside it. */
@@ -71,6 +72,7 @@ export function HandsStrip(props: { cook: Cook; plan: CookPlan; axis: Axis; widt
         },
       ];
     });
+  const count = plan.placed.filter((one) => one.handIds.length > 0).length;
   const placed = inRows(jobs, axis.x1);
   const rows = placed.reduce((most, job) => Math.max(most, job.row + 1), 1);
   const height = TOP + rows * ROW + 8;
@@ -78,7 +80,7 @@ export function HandsStrip(props: { cook: Cook; plan: CookPlan; axis: Axis; widt
     <div className="drawing hands" style={{ width, height }}>
       <svg
         role="img"
-        aria-label={text('web.hands.sentence', { count: jobs.length })}
+        aria-label={text('web.hands.sentence', { count })}
         width={width}
         height={height}
         viewBox={`0 0 ${width} ${height}`}
@@ -88,20 +90,22 @@ export function HandsStrip(props: { cook: Cook; plan: CookPlan; axis: Axis; widt
           {text('web.hands')}
         </text>
         <text x={0} y={TOP + 33} fontSize={13.5} className="ink2">
-          {text('web.hands.count', { count: jobs.length })}
+          {text('web.hands.count', { count })}
         </text>
         {placed.map((job) => {
           const y = TOP + job.row * ROW;
           return (
             <g key={job.key}>
               <line x1={job.x} x2={job.x} y1={y} y2={y + 13} className="tick" />
-              <rect x={job.x} y={y + 3.5} width={job.width} height={6} className="job" />
-              {job.isShort ? null : (
+              {job.side === 'none' ? null : (
+                <rect x={job.x} y={y + 3.5} width={job.width} height={6} className="job" />
+              )}
+              {job.side === 'none' ? null : (
                 <text
-                  x={job.isLeft ? job.x - 5 : job.x + job.width + 4}
+                  x={job.side === 'left' ? job.x - OFF : job.x + job.width + OFF}
                   y={y + 11}
                   fontSize={13.5}
-                  textAnchor={job.isLeft ? 'end' : 'start'}
+                  textAnchor={job.side === 'left' ? 'end' : 'start'}
                   className="ink"
                 >
                   {job.words}

@@ -1,6 +1,7 @@
 import type { Alternative, CookPlan, Notice as StandingNotice } from '@pitwright/engine';
 import type { NoticeLevel, Said } from '@pitwright/model';
 import type { Foresight } from '../../foresee/messages.ts';
+import { useIsNarrow } from '../../parts/narrow.ts';
 import { Notice, StandingLine } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
@@ -96,20 +97,44 @@ export function Notes(props: { foresight: Foresight }) {
           {words(said)}
         </Notice>
       ))}
-      <div>
-        <h2>{text('web.cook.standing')}</h2>
-        <ul className="standing">
-          {ofCook.map((notice) => (
-            <StandingLine
-              key={`${notice.id}${JSON.stringify(notice.params)}`}
-              level={notice.level}
-              source={notice.source}
-            >
-              {words(notice)}
-            </StandingLine>
-          ))}
-        </ul>
-      </div>
+      <Standing notices={ofCook} />
     </section>
+  );
+}
+
+/** Cautions that stand beside every plan. What stops somebody is always open; on a phone the rest is folded. */
+function Standing(props: { notices: readonly StandingNotice[] }) {
+  const { text, print } = useWords();
+  const isNarrow = useIsNarrow();
+  const lines = (notices: readonly StandingNotice[]) => (
+    <ul className="standing">
+      {notices.map((notice) => (
+        <StandingLine
+          key={`${notice.id}${JSON.stringify(notice.params)}`}
+          level={notice.level}
+          source={notice.source}
+        >
+          {saidWords(notice, print)}
+        </StandingLine>
+      ))}
+    </ul>
+  );
+  const stops = props.notices.filter((notice) => notice.level === 'stop');
+  const others = props.notices.filter((notice) => notice.level !== 'stop');
+  return (
+    <div>
+      <h2>{text('web.cook.standing')}</h2>
+      {isNarrow && others.length > 0 ? (
+        <>
+          {lines(stops)}
+          <details className="fold">
+            <summary>{text('web.cook.standing.more', { count: others.length })}</summary>
+            {lines(others)}
+          </details>
+        </>
+      ) : (
+        lines(props.notices)
+      )}
+    </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { PlacedTask, Task } from '@pitwright/engine';
 import { type PlanReport, taskSaid } from '@pitwright/paper';
 import { capital } from '@pitwright/words';
+import { Fold } from '../../parts/fold.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 
@@ -22,8 +23,7 @@ export function TwoDays(props: { report: PlanReport }) {
   return (
     <section className="two-days" aria-label={text('web.two-days')}>
       {days.map((day) => (
-        <div key={day.key}>
-          <h2>{day.name}</h2>
+        <Fold key={day.key} heading={day.name} count={text('web.hands.count', { count: day.lines.length })}>
           <ol>
             {day.lines.map((placed) => {
               const task = tasks.get(placed.taskId);
@@ -50,7 +50,7 @@ export function TwoDays(props: { report: PlanReport }) {
               );
             })}
           </ol>
-        </div>
+        </Fold>
       ))}
     </section>
   );

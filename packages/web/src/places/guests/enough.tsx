@@ -165,10 +165,15 @@ export function OnThePlate(props: { cook: Cook; portions: Portions }) {
             return (
               <tr key={piece.id}>
                 <td>
-                  <Letter letter={piece.letter} /> {pieceName(piece, print)}
-                  {piece.forCamera ? (
-                    <span className="small quiet"> {text('web.guests.plate.camera')}</span>
-                  ) : null}
+                  <span className="plate-piece">
+                    <Letter letter={piece.letter} />
+                    <span>
+                      {pieceName(piece, print)}
+                      {piece.forCamera ? (
+                        <span className="small quiet">{text('web.guests.plate.camera')}</span>
+                      ) : null}
+                    </span>
+                  </span>
                 </td>
                 <td className="r figure">{about(portion.perGuestKg, print)}</td>
                 <td className="r">{print.massKg(portion.boughtKg)}</td>

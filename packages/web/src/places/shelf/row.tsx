@@ -83,7 +83,6 @@ export function ShelfRow(props: {
           <Field
             label={text('web.shelf.name')}
             value={newName}
-            // biome-ignore lint/a11y/noAutofocus: the person just asked to write here
             autoFocus
             onChange={(event) => setNewName(event.target.value)}
           />
