@@ -6,6 +6,8 @@ const ROW = { wide: 24, narrow: 24 };
 const BOX = 14;
 const TOP = { wide: 7, narrow: 28 };
 const LEAST_BOX = 5;
+/** With more rows than this the fullest hours lose their words. */
+const MOST_ROWS = 11;
 const GAP = 8;
 /** Words beside a box stand off by this much [px]. */
 const OFF = 4;
@@ -24,8 +26,12 @@ interface Taken {
   readonly to: number;
 }
 
+interface Way extends Taken {
+  readonly side: Side;
+}
+
 /** What a box and its words take of a row on each side where they may stand; words never reach over the table. */
-function waysOf(job: LaneJob, x: number, width: number, place: LanePlace): (Taken & { side: Side })[] {
+function waysOf(job: LaneJob, x: number, width: number, place: LanePlace): Way[] {
   const { axis, edge, isNarrow, tableS } = place;
   const bare = { side: 'none' as const, from: x, to: x + width };
   if (isNarrow) return [bare];
@@ -53,8 +59,14 @@ function inRows(jobs: readonly LaneJob[], place: LanePlace): PlacedJob[] {
   return jobs.map((job) => {
     const x = axis.x(Math.max(job.fromS, axis.fromS));
     const width = Math.max(LEAST_BOX, axis.x(Math.min(job.toS, axis.toS)) - x);
-    const ways = waysOf(job, x, width, place);
-    let at = rows.findIndex((taken) => ways.some((way) => isFree(taken, way)));
+    let ways: Way[] = waysOf(job, x, width, place);
+    const free = () => rows.findIndex((taken) => ways.some((way) => isFree(taken, way)));
+    let at = free();
+    if (at < 0 && rows.length >= MOST_ROWS) {
+      // Its words stand in the list of jobs: a box without them keeps the lane within one look.
+      ways = [{ side: 'none', from: x, to: x + width }];
+      at = free();
+    }
     if (at < 0) at = rows.push([]) - 1;
     const way = ways.find((one) => isFree(rows[at]!, one))!;
     rows[at]!.push(way);

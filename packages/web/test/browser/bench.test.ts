@@ -57,7 +57,7 @@ test('an amount is read strictly, changes the sauce, and is taken back', async (
   const amount = page.getByLabel('Tamarind pulp: how much');
   await amount.fill('8 oz');
   await amount.press('Enter');
-  await page.getByText(/8 oz by weight or by volume/).waitFor();
+  await page.getByText(/8\soz by weight or by volume/).waitFor();
   expect(await amount.inputValue()).toBe('8 oz');
   expect(await gramsOf(page, /^Tamarind pulp/)).toBe('240');
   const before = await answer(page);

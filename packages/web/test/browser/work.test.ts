@@ -64,7 +64,7 @@ describe('a new cook', () => {
     await page.locator('.bands svg').first().waitFor();
     await page.locator('.tried').waitFor({ state: 'detached' });
     expect(hand.taps).toBeLessThanOrEqual(30);
-    expect(await page.locator('h1').textContent()).toMatch(/% that it is all on time for 18:00/);
+    expect(await page.locator('h1').textContent()).toMatch(/that it is all on time for 18:00/);
     expect(await page.locator('.two-days li').count()).toBeGreaterThan(5);
     await page.reload();
     await page.locator('.bands svg').first().waitFor();

@@ -40,6 +40,7 @@ test('hours are the cook’s own, also in a browser in UTC or New York', async (
     hours.push(...(await hoursOn(page)));
     await page.goto(`${app.url}cook/regatta-dinner/run-sheet`);
     await page.locator('.drawing svg').first().waitFor();
+    await page.locator('.tried').waitFor({ state: 'detached' });
     hours.push(...(await hoursOn(page)));
     seen.push(hours);
     await context.close();
