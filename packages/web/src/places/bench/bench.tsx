@@ -1,16 +1,14 @@
 import type { Coating } from '@pitwright/engine/sauce';
 import { type Cook, changesBetween, createEntry, type Formula, setEntry } from '@pitwright/model';
 import { newId } from '@pitwright/store';
-import { useMemo, useState } from 'react';
-import { useParams } from 'wouter';
+import { useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { writingOf } from '../../settings.ts';
-import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
+import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
-import { Gone } from '../gone.tsx';
+import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { Balance } from './balance.tsx';
 import { BenchAnswer } from './bench-answer.tsx';
 import { Consequences } from './consequences-below.tsx';
@@ -23,20 +21,6 @@ import { PrintedCards } from './printed-cards.tsx';
 import { Simmering } from './simmering.tsx';
 import { useBench } from './use-bench.ts';
 import './bench.css';
-
-/** What a formula does: by weight, live. */
-export default function BenchPlace() {
-  const { id = '' } = useParams();
-  const kept = useCook(id);
-  const state = useKept();
-  const device = useDevice();
-  if (!kept) return <Gone />;
-  return (
-    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
-      <BenchSheet cook={kept.document} key={kept.id} />
-    </ReaderProvider>
-  );
-}
 
 /** What is kept beside the cook under one name, and how to write it down. */
 function useSetting<T extends object>(id: string, none: T): [T, (next: T) => void] {
@@ -62,10 +46,13 @@ function withoutSwap(seen: Seen): Seen {
   return rest;
 }
 
+export default ofCook(BenchSheet);
+
+/** What a formula does: by weight, live. */
 function BenchSheet(props: { cook: Cook }) {
   const { text } = useWords();
-  const keeper = useKeeper();
   const { cook } = props;
+  const writer = useCookWriter(cook);
   const [formulaId, setFormulaId] = useState<string | undefined>(cook.formulas[0]?.id);
   const [swap, setSwap] = useState<Swap>();
   const [isPasting, setPasting] = useState(false);
@@ -75,11 +62,9 @@ function BenchSheet(props: { cook: Cook }) {
   const [prices, writePrices] = useSetting('prices', NO_PRICES);
   const shownSwap = formula && swap && formula.lines[swap.index] ? swap : undefined;
   const bench = useBench(cook, formula?.id, corrections, shownSwap);
-  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
 
   const keepCook = (next: Cook) => {
-    const changes = changesBetween(cook, next);
-    if (changes.length > 0) keeper.write(setEntry(subject, changes));
+    void writer.keep(next);
     setSwap(undefined);
   };
   const keep = (next: Formula) => keepCook(withFormula(cook, next));
@@ -171,7 +156,7 @@ function BenchSheet(props: { cook: Cook }) {
                   {text('bench.take-out')}
                 </Key>
               ) : null}
-              <UndoKeys subject={subject} />
+              <UndoKeys subject={writer.subject} />
             </div>
           </div>
           {isPasting ? (

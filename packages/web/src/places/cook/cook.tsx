@@ -1,14 +1,11 @@
 import { type Zone, zonesOfCut } from '@pitwright/engine';
-import { type Cook, changesBetween, type Subject, setEntry } from '@pitwright/model';
-import { useEffect, useMemo, useState } from 'react';
-import { useParams } from 'wouter';
+import type { Cook, Subject } from '@pitwright/model';
+import { useEffect, useState } from 'react';
 import { useClose, useForesight } from '../../foresee/use-foresight.ts';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { writingOf } from '../../settings.ts';
-import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords } from '../../words.tsx';
-import { Gone } from '../gone.tsx';
+import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { pieceName } from './band-data.ts';
 import { Bands } from './bands-strip.tsx';
 import { CookAnswer } from './cook-answer.tsx';
@@ -21,24 +18,14 @@ import { StagesTable } from './stages-table.tsx';
 import { TwoDays } from './two-days.tsx';
 import './cook.css';
 
-/** One cook at a glance: will it all be ready, and what is it doing inside. */
-export default function CookPlace() {
-  const { id = '' } = useParams();
-  const kept = useCook(id);
-  const state = useKept();
-  const device = useDevice();
-  if (!kept) return <Gone />;
-  return (
-    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
-      <CookSheet cook={kept.document} key={kept.id} />
-    </ReaderProvider>
-  );
-}
+export default ofCook(CookSheet);
 
+/** One cook at a glance: will it all be ready, and what is it doing inside. */
 function CookSheet(props: { cook: Cook }) {
   const { text } = useWords();
-  const keeper = useKeeper();
   const { cook } = props;
+  const writer = useCookWriter(cook);
+  const { subject } = writer;
   /** The cook as the hand holds it, not written down yet. */
   const [draft, setDraft] = useState<Cook>();
   const [openedId, setOpenedId] = useState<string>();
@@ -50,17 +37,16 @@ function CookSheet(props: { cook: Cook }) {
   if (openedId === undefined && foresight)
     setOpenedId(foresight.plan.pieces.reduce((a, b) => (b.onAt < a.onAt ? b : a)).pieceId);
   const [before, setBefore] = useState<typeof foresight>();
-  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
 
   const hold = (next: Cook | undefined) => {
     if (next && !draft) setBefore(foresight);
     setDraft(next);
   };
   const keep = (next: Cook) => {
-    const changes = changesBetween(cook, next);
     if (!draft) setBefore(foresight);
-    if (changes.length > 0) keeper.write(setEntry(subject, changes));
-    setDraft(undefined);
+    // It stays where the hand left it until it is written down, unless the hand has moved on meanwhile.
+    setDraft(next);
+    void writer.keep(next).then(() => setDraft((now) => (now === next ? undefined : now)));
   };
   // The old outline stays long enough to be seen, then goes.
   useEffect(() => {

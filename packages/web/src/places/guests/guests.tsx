@@ -1,17 +1,14 @@
 import { type Portions, portionsOf } from '@pitwright/engine';
-import { type Cook, changesBetween, setEntry } from '@pitwright/model';
+import type { Cook } from '@pitwright/model';
 import { listed, type Printer } from '@pitwright/words';
 import { useMemo } from 'react';
-import { useParams } from 'wouter';
 import { useForesight } from '../../foresee/use-foresight.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Ask } from '../../parts/ask.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { writingOf } from '../../settings.ts';
-import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords, type Words } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
-import { Gone } from '../gone.tsx';
+import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { about } from './about.ts';
 import { After } from './after.tsx';
 import { AtRisk } from './at-risk.tsx';
@@ -21,31 +18,15 @@ import { ShopHas } from './shop-has.tsx';
 import { When, WhoEats } from './who-eats.tsx';
 import './guests.css';
 
-/** Will it be enough: who eats, what there is against what is wanted, and what to buy. */
-export default function GuestsPlace() {
-  const { id = '' } = useParams();
-  const kept = useCook(id);
-  const state = useKept();
-  const device = useDevice();
-  if (!kept) return <Gone />;
-  return (
-    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
-      <GuestsSheet cook={kept.document} key={kept.id} />
-    </ReaderProvider>
-  );
-}
+export default ofCook(GuestsSheet);
 
+/** Will it be enough: who eats, what there is against what is wanted, and what to buy. */
 function GuestsSheet(props: { cook: Cook }) {
-  const keeper = useKeeper();
   const { cook } = props;
-  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
+  const { subject, keep } = useCookWriter(cook);
   const portions = useMemo(() => portionsOf(cook), [cook]);
   // Only how long the fire burns is asked of the forecast: a preview tells it.
   const { foresight } = useForesight(cook, true);
-  const keep = (next: Cook) => {
-    const changes = changesBetween(cook, next);
-    if (changes.length > 0) keeper.write(setEntry(subject, changes));
-  };
   return (
     <>
       <CookStrip cook={cook} />

@@ -1,16 +1,13 @@
-import { type Cook, changesBetween, setEntry } from '@pitwright/model';
-import { useMemo, useState } from 'react';
-import { useParams } from 'wouter';
+import type { Cook } from '@pitwright/model';
+import { useState } from 'react';
 import { HowFar } from '../../foresee/how-far.tsx';
 import type { Foresight } from '../../foresee/messages.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { writingOf } from '../../settings.ts';
-import { useCook, useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, useWords } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
-import { Gone } from '../gone.tsx';
+import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { saveCalendar } from './calendar.ts';
 import { JobList } from './job-list.tsx';
 import { JobPanel, Moved } from './job-panel.tsx';
@@ -21,31 +18,15 @@ import { useRunSheet } from './use-run-sheet.ts';
 import { Clashes, FreeHours, Ways } from './ways.tsx';
 import './run-sheet.css';
 
-/** When do I work, when do I sleep: all jobs of the days, laid out backwards from the table. */
-export default function RunSheetPlace() {
-  const { id = '' } = useParams();
-  const kept = useCook(id);
-  const state = useKept();
-  const device = useDevice();
-  if (!kept) return <Gone />;
-  return (
-    <ReaderProvider writing={writingOf(state, device)} zone={kept.document.zone}>
-      <RunSheet cook={kept.document} key={kept.id} />
-    </ReaderProvider>
-  );
-}
+export default ofCook(RunSheet);
 
+/** When do I work, when do I sleep: all jobs of the days, laid out backwards from the table. */
 function RunSheet(props: { cook: Cook }) {
   const { text, print } = useWords();
-  const keeper = useKeeper();
   const { cook } = props;
+  const { subject, keep } = useCookWriter(cook);
   const { foresight, isSettled, isFull, fault } = useRunSheet(cook);
   const [openId, setOpenId] = useState<string>();
-  const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
-  const keep = (next: Cook) => {
-    const changes = changesBetween(cook, next);
-    if (changes.length > 0) keeper.write(setEntry(subject, changes));
-  };
   const moving = useMoving(cook, isSettled, keep);
   const plan = foresight?.plan;
   const open = plan && jobsOf(plan).find(({ task }) => task.id === openId);
