@@ -6,7 +6,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { useKeeper, useKept } from '../../use-keeping.tsx';
-import { ReaderProvider, useWords } from '../../words.tsx';
+import { useWords } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { Balance } from './balance.tsx';

@@ -4,7 +4,7 @@ import { useEffect, useState } from 'react';
 import { useClose, useForesight } from '../../foresee/use-foresight.ts';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { ReaderProvider, useWords } from '../../words.tsx';
+import { useWords } from '../../words.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { pieceName } from './band-data.ts';
 import { Bands } from './bands-strip.tsx';

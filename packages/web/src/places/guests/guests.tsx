@@ -6,7 +6,7 @@ import { useForesight } from '../../foresee/use-foresight.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Ask } from '../../parts/ask.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { ReaderProvider, useWords, type Words } from '../../words.tsx';
+import { useWords, type Words } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { about } from './about.ts';

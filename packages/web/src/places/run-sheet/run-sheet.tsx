@@ -5,7 +5,7 @@ import type { Foresight } from '../../foresee/messages.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { ReaderProvider, useWords } from '../../words.tsx';
+import { useWords } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { saveCalendar } from './calendar.ts';
