@@ -6,7 +6,8 @@ import { type Cook, quantity, readCookFile } from '@pitwright/model';
 import { ForecastPool } from '../packages/cli/src/workers/forecast-pool.ts';
 import { findCut } from '../packages/engine/src/meat/cuts.ts';
 import { BARE, type MeatParameters, SET_S } from '../packages/engine/src/meat/parameters.ts';
-import { PieceSolver } from '../packages/engine/src/meat/solver.ts';
+import { ENSEMBLE_SETTINGS, FINE_SETTINGS, PieceRunner } from '../packages/engine/src/meat/run.ts';
+import type { StagePlan } from '../packages/engine/src/meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../packages/engine/src/meat/tables.ts';
 import { relativeSofteningRate } from '../packages/engine/src/tender/dose.ts';
 import { type Figure, measured } from './measure.ts';
@@ -25,14 +26,25 @@ const meat: MeatParameters = {
   startC: 5,
 };
 
-function oneShoulder(solver: PieceSolver, longestStepS: number): void {
-  solver.begin(meat);
-  const around = { gasC: 121, wallC: 120, humidityRatio: 0.045, convectionWm2K: 7.5, pressurePa: 101325 };
-  for (let timeS = 0; timeS < HOURS * 3600; ) {
-    const stepS = Math.min(longestStepS, 15 + 0.06 * timeS, HOURS * 3600 - timeS);
-    solver.step(stepS, around, BARE);
-    timeS += stepS;
-  }
+const FOURTEEN_HOURS: readonly StagePlan[] = [
+  {
+    kind: 'bare',
+    cover: BARE,
+    air: {
+      isPit: true,
+      gasC: 121,
+      lagS: 400,
+      wallDropK: 1,
+      humidityRatio: 0.045,
+      convectionWm2K: 7.5,
+      pressurePa: 101325,
+    },
+    trigger: { by: 'clock', afterS: HOURS * 3600 },
+  },
+];
+
+function oneShoulder(runner: PieceRunner): void {
+  runner.run(meat, FOURTEEN_HOURS, { stretch: 1, wordDoses: [Infinity, Infinity, Infinity, Infinity] });
 }
 
 function demo(): Cook {
@@ -56,25 +68,15 @@ function bareShoulder(cook: Cook): Cook {
 export async function engineFigures(): Promise<Figure[]> {
   const cook = demo();
   const shoulderCook = bareShoulder(cook);
-  const coarse = new PieceSolver(12, relativeSofteningRate);
-  const fine = new PieceSolver(24, relativeSofteningRate);
+  const coarse = new PieceRunner(ENSEMBLE_SETTINGS, relativeSofteningRate);
+  const fine = new PieceRunner(FINE_SETTINGS, relativeSofteningRate);
   const workers = Math.min(2, availableParallelism());
   const one = new ForecastPool(1);
   const two = new ForecastPool(2);
   try {
     return [
-      await measured(
-        'one 14-hour shoulder, 12 cells, steps to 180 s',
-        () => oneShoulder(coarse, 180),
-        undefined,
-        50,
-      ),
-      await measured(
-        'one 14-hour shoulder, 24 cells, steps to 60 s',
-        () => oneShoulder(fine, 60),
-        undefined,
-        50,
-      ),
+      await measured('one 14-hour shoulder, as in ensembles', () => oneShoulder(coarse), undefined, 50),
+      await measured('one 14-hour shoulder, as for its inside', () => oneShoulder(fine), undefined, 50),
       await measured(
         `1,000 members of it, ${workers} workers`,
         () => two.forecast(shoulderCook, { members: 1000, seed: 1 }),

@@ -6,7 +6,13 @@ import { pathToFileURL } from 'node:url';
 import { conductivityWmK } from '../packages/engine/src/food/choiOkos.ts';
 import { conductionSeries } from '../packages/engine/src/heat/conduction.ts';
 import type { SeriesShape } from '../packages/engine/src/heat/eigenvalues.ts';
-import { BARE, type MeatParameters, SET_S } from '../packages/engine/src/meat/parameters.ts';
+import { STAGE_SHARE } from '../packages/engine/src/meat/halfPiece.ts';
+import {
+  BARE,
+  type MeatParameters,
+  SET_S,
+  type Surroundings,
+} from '../packages/engine/src/meat/parameters.ts';
 import { PieceSolver } from '../packages/engine/src/meat/solver.ts';
 import { relativeSofteningRate } from '../packages/engine/src/tender/dose.ts';
 
@@ -25,9 +31,9 @@ const DIMENSIONALITY: Readonly<Record<SeriesShape, number>> = { slab: 1, cylinde
 export const SHAPES = ['slab', 'cylinder', 'sphere'] as const satisfies readonly SeriesShape[];
 export const BIOTS = [0.2, 1, 5] as const;
 
-/** Start and air one kelvin apart, so that properties stand still. */
+/** Start and air a hundredth of a kelvin apart, so that properties stand still. */
 const START_C = 20;
-const AIR_C = 21;
+const AIR_C = 20.01;
 const FROM_FOURIER = 0.05;
 const TO_FOURIER = 3;
 
@@ -70,6 +76,11 @@ export function conductionError(
   return worst;
 }
 
+function airAt(timeS: number): Surroundings {
+  const gasC = 60 + 61 * Math.min(1, timeS / 900);
+  return { gasC, wallC: gasC - 1, humidityRatio: 0.045, convectionWm2K: 7.5, pressurePa: 101325 };
+}
+
 /** Hours until the centre of the bare reference piece passes 71, 85 and 93 °C at 121 °C. */
 export function finishHours(
   cells: number,
@@ -81,14 +92,9 @@ export function finishHours(
   const solver = new PieceSolver(cells, relativeSofteningRate);
   solver.begin(REFERENCE_PIECE);
   for (let timeS = 0; hours.length < levels.length; ) {
-    const stepS = Math.min(longestStepS, stepShare * (15 + 0.06 * timeS));
+    const stepS = Math.min(longestStepS, stepShare * (15 + 0.1 * timeS));
     const before = solver.coreC;
-    const gasC = 60 + 61 * Math.min(1, (timeS + stepS) / 900);
-    solver.step(
-      stepS,
-      { gasC, wallC: gasC - 1, humidityRatio: 0.045, convectionWm2K: 7.5, pressurePa: 101325 },
-      BARE,
-    );
+    solver.step(stepS, airAt(timeS + stepS), BARE, airAt(timeS + STAGE_SHARE * stepS));
     const level = levels[hours.length]!;
     if (solver.coreC >= level)
       hours.push((timeS + (stepS * (level - before)) / (solver.coreC - before)) / 3600);
@@ -104,12 +110,12 @@ export const GRIDS = [
   { cells: 48, fourierStep: 0.000625 },
 ] as const;
 export const FINISH_GRIDS = [
-  { cells: 12, longestStepS: 180, stepShare: 1 },
-  { cells: 24, longestStepS: 90, stepShare: 0.5 },
-  { cells: 48, longestStepS: 45, stepShare: 0.25 },
+  { cells: 12, longestStepS: 380, stepShare: 1 },
+  { cells: 24, longestStepS: 190, stepShare: 0.5 },
+  { cells: 48, longestStepS: 95, stepShare: 0.25 },
 ] as const;
 
-const percent = (x: number): string => `${(100 * x).toFixed(2)} %`;
+const percent = (x: number): string => `${(100 * x).toFixed(3)} %`;
 
 export function refinementTables(): string {
   const conduction = [

@@ -9,6 +9,7 @@ export class PieceBody {
   readonly cells: number;
   /** Where the cells' figures begin in the state; each length `cells`. */
   readonly temperatureAt: number;
+  readonly slopeAt: number;
   readonly moistureAt: number;
   readonly extraAt: number;
   readonly doseAt: number;
@@ -43,6 +44,7 @@ export class PieceBody {
     this.moistureAt = AT.cells + cells;
     this.extraAt = AT.cells + 2 * cells;
     this.doseAt = AT.cells + 3 * cells;
+    this.slopeAt = AT.cells + 4 * cells;
     this.stateLength = AT.cells + FIGURES_PER_CELL * cells;
     this.thicknessM = new Float64Array(cells);
     this.proteinKgM2 = new Float64Array(cells);
@@ -81,17 +83,17 @@ export class PieceBody {
     state.fill(this.rawMoisture, this.moistureAt, this.moistureAt + this.cells);
   }
 
-  /** Dried raw thickness, before shrinkage [m]. */
-  driedDepthM(state: Float64Array): number {
+  /** Dried raw thickness, before shrinkage [m]. @param driedShare of the front cell */
+  driedDepthM(state: Float64Array, driedShare = state[AT.driedShare]!): number {
     const k = state[AT.wetCell]!;
-    const f = state[AT.driedShare]!;
+    const f = driedShare;
     const radius = this.unit.radius;
     return (1 - radius[k + 1]! + f * (radius[k + 1]! - radius[k]!)) * this.piece.halfThicknessM;
   }
 
   /** Thickness of the bark, dried glaze included [m]. */
-  barkM(state: Float64Array): number {
-    return this.piece.barkShrinkage * this.driedDepthM(state) + state[AT.glazeM]!;
+  barkM(state: Float64Array, driedShare = state[AT.driedShare]!): number {
+    return this.piece.barkShrinkage * this.driedDepthM(state, driedShare) + state[AT.glazeM]!;
   }
 
   /** Water of a cell, its dried share included [kg/kg protein]. */

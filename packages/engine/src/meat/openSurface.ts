@@ -20,79 +20,112 @@ const LEWIS = 1.1144254;
 const GAS_CONSTANT_AIR = 287.05;
 /** Diffusivity of vapour in air at 25 °C [m²/s]. */
 const DIFFUSIVITY_25C = 2.6e-5;
-const BARK_RESISTANCE_FLOOR_M = 1e-6;
+const BARK_RESISTANCE_FLOOR_M = 1e-8;
 const NEWTON_CAP_K = 12;
-const NEWTON_CLOSE_K = 1e-6;
+/** After a last step this small, taken linearly in the flows too, what is left is below 10⁻⁷ K. */
+const NEWTON_CLOSE_K = 1e-3;
+const MOST_ITERATIONS = 30;
 /** Below the boiling point by so much, so that the drive stays finite [K]. */
 const BELOW_BOILING_K = 0.02;
 
 export class OpenSurface {
   readonly #drive = new EvaporationDrive();
+  #share = 0;
+  #reserve = 0;
+  #convection = 0;
+  #radiant = 0;
+  #heatResistance = 0;
+  #gasFilm = 0;
+  #paper = 0;
+  #throughBark = 0;
+  #barkConductance = 0;
+  #canDry = false;
+  #highestFrontC = 0;
+
+  /** What stays as it is within a step. @param barkM thickness of the bark @param canDry the front may move */
+  configure(
+    piece: MeatParameters,
+    around: Surroundings,
+    cover: Extract<Cover, { kind: 'open' }>,
+    boilingC: number,
+    barkM: number,
+    canDry: boolean,
+  ): void {
+    this.#drive.configure(around.pressurePa, around.humidityRatio, cover.waterActivity);
+    this.#share = piece.evaporatingShare;
+    this.#reserve = piece.filmReserveKgM2;
+    this.#convection = around.convectionWm2K;
+    this.#radiant = 4 * STEFAN_BOLTZMANN * piece.emissivity * cover.radiationShare;
+    this.#heatResistance = cover.heatResistanceM2KW;
+    this.#gasFilm = SPECIFIC_HEAT_GAS / (around.convectionWm2K * LEWIS);
+    // 1/ρ = 287.05 T/P
+    this.#paper = (cover.vapourResistanceSM * GAS_CONSTANT_AIR) / around.pressurePa;
+    const sealing = barkM / piece.barkSealingM;
+    this.#throughBark =
+      ((1 + sealing * sealing) * barkM * GAS_CONSTANT_AIR * 298.15) /
+      (around.pressurePa * piece.barkOpenness * DIFFUSIVITY_25C);
+    this.#barkConductance = piece.barkConductivityWmK / Math.max(barkM, BARK_RESISTANCE_FLOOR_M);
+    this.#canDry = canDry;
+    this.#highestFrontC = boilingC - BELOW_BOILING_K;
+  }
 
   /**
    * Fills `flows`, which holds the first guess of T_s and T_f.
    *
-   * @param filmKgM2 at the begin
-   * @param barkM thickness of the bark
+   * @param implicitS time over which the film is implicit
+   * @param filmKgM2 from which the stage sets out, with its juice
    * @param effective G_e [W/(m²·K)]
    * @param interiorC T_e
    */
   solve(
     flows: SurfaceFlows,
-    piece: MeatParameters,
-    stepS: number,
-    around: Surroundings,
-    cover: Extract<Cover, { kind: 'open' }>,
-    boilingC: number,
+    gasC: number,
+    wallC: number,
+    implicitS: number,
     filmKgM2: number,
-    barkM: number,
-    canDry: boolean,
     effective: number,
     interiorC: number,
   ): void {
-    const barkConductance = piece.barkConductivityWmK / Math.max(barkM, BARK_RESISTANCE_FLOOR_M);
     const drive = this.#drive;
-    drive.configure(around.pressurePa, around.humidityRatio, cover.waterActivity);
-    const share = piece.evaporatingShare;
-    const perMass = SPECIFIC_HEAT_GAS / (around.convectionWm2K * LEWIS);
-    // 1/ρ = 287.05 T/P
-    const paper = (cover.vapourResistanceSM * GAS_CONSTANT_AIR) / around.pressurePa;
-    const sealing = 1 + (barkM / piece.barkSealingM) * (barkM / piece.barkSealingM);
-    const throughBark =
-      (sealing * barkM * GAS_CONSTANT_AIR * 298.15) /
-      (around.pressurePa * piece.barkOpenness * DIFFUSIVITY_25C);
-    const reserve = piece.filmReserveKgM2;
-    const convection = around.convectionWm2K;
-    const radiant = 4 * STEFAN_BOLTZMANN * piece.emissivity * cover.radiationShare;
-    const wallC = around.wallC;
-    const highestFrontC = boilingC - BELOW_BOILING_K;
+    const share = this.#share;
+    const reserve = this.#reserve;
+    const convection = this.#convection;
+    const radiant = this.#radiant;
+    const heatResistance = this.#heatResistance;
+    const gasFilm = this.#gasFilm;
+    const paper = this.#paper;
+    const throughBark = this.#throughBark;
+    const barkConductance = this.#barkConductance;
+    const canDry = this.#canDry;
+    const highestFrontC = this.#highestFrontC;
 
-    let { surfaceC, frontC } = flows;
+    let surfaceC = flows.surfaceC;
+    let frontC = flows.frontC;
     let fromAir = 0;
     let filmFlow = 0;
     let frontFlow = 0;
     let dryShare = 0;
-    for (let iteration = 0; iteration < 30; iteration++) {
+    for (let iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       const meanK = 0.5 * (surfaceC + wallC) + 273.15;
-      const hr = radiant * meanK * meanK * meanK;
-      const dhr = (1.5 * hr) / meanK;
+      const squareK = meanK * meanK;
+      const hr = radiant * squareK * meanK;
+      const dhr = 1.5 * radiant * squareK;
       const outer = convection + hr;
-      const supply = convection * around.gasC + hr * wallC - outer * surfaceC;
-      const cut = 1 + cover.heatResistanceM2KW * outer;
-      fromAir = supply / cut;
-      const dFromAir = (dhr * (wallC - surfaceC) - outer - fromAir * cover.heatResistanceM2KW * dhr) / cut;
+      const cut = 1 / (1 + heatResistance * outer);
+      fromAir = (convection * gasC + hr * wallC - outer * surfaceC) * cut;
+      const dFromAir = (dhr * (wallC - surfaceC) - outer - fromAir * heatResistance * dhr) * cut;
 
       drive.at(surfaceC);
-      const filmResistance = perMass + paper * (surfaceC + 273.15);
-      const potential = drive.value / filmResistance;
-      const dPotential = (drive.slope - potential * paper) / filmResistance;
+      const perFilm = 1 / (gasFilm + paper * (surfaceC + 273.15));
+      const potential = drive.value * perFilm;
+      const dPotential = (drive.slope - potential * paper) * perFilm;
       let wetness = 1;
       let dWetness = 0;
       if (potential > 0) {
-        const needed = reserve + stepS * potential;
+        const needed = reserve + implicitS * potential;
         if (filmKgM2 < needed) {
           wetness = filmKgM2 / needed;
-          dWetness = (-wetness * stepS * dPotential) / needed;
+          dWetness = (-wetness * implicitS * dPotential) / needed;
         }
       }
       dryShare = 1 - wetness;
@@ -109,12 +142,12 @@ export class OpenSurface {
         if (drive.value > 0) {
           const frontK = frontC + 273.15;
           const barkTerm = throughBark / power08(frontK);
-          const resistance = perMass + paper * frontK + barkTerm;
-          const flow = (share * drive.value) / resistance;
+          const perResistance = 1 / (gasFilm + paper * frontK + barkTerm);
+          const flow = share * drive.value * perResistance;
           const dResistance = paper - (0.8 * barkTerm) / frontK;
-          frontFlow = (1 - wetness) * flow;
+          frontFlow = dryShare * flow;
           dFrontBySurface = -dWetness * flow;
-          dFrontByFront = ((1 - wetness) * (share * drive.slope - flow * dResistance)) / resistance;
+          dFrontByFront = dryShare * (share * drive.slope - flow * dResistance) * perResistance;
         }
       }
       const latentSurface = latentHeat(surfaceC);
@@ -127,21 +160,29 @@ export class OpenSurface {
       const a12 = barkConductance;
       const a21 = barkConductance - latentFront * dFrontBySurface;
       const a22 = -barkConductance + LATENT_PER_K * frontFlow - latentFront * dFrontByFront - effective;
-      const determinant = a11 * a22 - a12 * a21;
-      let dSurface = (-r1 * a22 + r2 * a12) / determinant;
-      let dFront = (-r2 * a11 + r1 * a21) / determinant;
+      const perDeterminant = 1 / (a11 * a22 - a12 * a21);
+      let dSurface = (r2 * a12 - r1 * a22) * perDeterminant;
+      let dFront = (r1 * a21 - r2 * a11) * perDeterminant;
       dSurface = dSurface > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dSurface, -NEWTON_CAP_K);
       dFront = dFront > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dFront, -NEWTON_CAP_K);
+      if (frontC + dFront > highestFrontC) dFront = highestFrontC - frontC;
       surfaceC += dSurface;
       frontC += dFront;
-      if (frontC > highestFrontC) frontC = highestFrontC;
       if (
         dSurface < NEWTON_CLOSE_K &&
         dSurface > -NEWTON_CLOSE_K &&
-        ((dFront < NEWTON_CLOSE_K && dFront > -NEWTON_CLOSE_K) || frontC === highestFrontC)
-      )
+        dFront < NEWTON_CLOSE_K &&
+        dFront > -NEWTON_CLOSE_K
+      ) {
+        fromAir += dFromAir * dSurface;
+        filmFlow += dFilmFlow * dSurface;
+        frontFlow += dFrontBySurface * dSurface + dFrontByFront * dFront;
+        dryShare -= dWetness * dSurface;
         break;
+      }
     }
+    // The film cannot give more than there is, whatever the rounding.
+    if (filmFlow * implicitS > filmKgM2 && filmFlow > 0) filmFlow = filmKgM2 > 0 ? filmKgM2 / implicitS : 0;
     flows.surfaceC = surfaceC;
     flows.frontC = frontC;
     flows.fromAirWm2 = fromAir;

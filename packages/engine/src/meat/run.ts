@@ -4,6 +4,7 @@
  */
 import { AfterHeat } from './afterHeat.ts';
 import { AirCourse } from './airCourse.ts';
+import { STAGE_SHARE } from './halfPiece.ts';
 import { RunOutcome, type WordDoses } from './outcome.ts';
 import type { Cover, MeatParameters, Surroundings } from './parameters.ts';
 import { Passings } from './passings.ts';
@@ -14,30 +15,38 @@ import type { SofteningRate } from './tables.ts';
 
 export interface RunSettings {
   readonly cells: number;
-  /** Longest step [s]. */
+  /** Longest step [s]: whatever the piece, and for each metre of its half thickness [s/m]. */
   readonly longestStepS: number;
+  readonly longestStepSPerM: number;
   /** Time from meat on after which a stage that has not ended counts as never ending [s]. */
   readonly horizonS: number;
   /** How long the last stage is followed beyond its end, for the time past the bite [s]. */
   readonly tailS: number;
 }
 
-/** For ensembles: finish time within 0.5 % of the fine grid. */
+/** For ensembles: times within 0.2 % of the fine grid for big pieces, 0.6 % for thin ones (docs/models/meat.md). */
 export const ENSEMBLE_SETTINGS: RunSettings = {
   cells: 12,
-  longestStepS: 180,
+  longestStepS: 600,
+  longestStepSPerM: 1e4,
   horizonS: 48 * 3600,
   tailS: 0,
 };
 /** For gradients inside the piece, and for holding against other codings. */
-export const FINE_SETTINGS: RunSettings = { ...ENSEMBLE_SETTINGS, cells: 24, longestStepS: 60 };
+export const FINE_SETTINGS: RunSettings = {
+  ...ENSEMBLE_SETTINGS,
+  cells: 24,
+  longestStepS: 90,
+  longestStepSPerM: 4e3,
+};
 
+/** After every change a step of so many seconds, growing with the time since. */
 const FIRST_STEP_S = 15;
-const STEP_GROWTH = 0.06;
+const STEP_GROWTH = 0.15;
 /** Below this softening takes days [°C]. */
 const SOFTENS_FROM_C = 52;
-/** Rest and hold are slow: longer steps. */
-const STILL_STEP_SHARE = 3;
+/** Rest and hold are slow, and nothing evaporates: longer steps for pieces of any size [s]. */
+const LONGEST_STILL_STEP_S = 900;
 
 /** Called after every step. @param clockS from meat on @param stage index */
 export type StepListener = (clockS: number, stage: number, solver: PieceSolver, around: Surroundings) => void;
@@ -55,18 +64,21 @@ export interface RunOptions {
   readonly onStep?: StepListener;
 }
 
+const NOWHERE: Surroundings = {
+  gasC: 0,
+  wallC: 0,
+  humidityRatio: 0,
+  convectionWm2K: 0,
+  pressurePa: 101325,
+};
+
 /** A solver with its workspace; runs member after member without allocating in the loop. */
 export class PieceRunner {
   readonly settings: RunSettings;
   readonly solver: PieceSolver;
   readonly #before: Float64Array;
-  readonly #around: Surroundings = {
-    gasC: 0,
-    wallC: 0,
-    humidityRatio: 0,
-    convectionWm2K: 0,
-    pressurePa: 101325,
-  };
+  readonly #earlier: Surroundings = { ...NOWHERE };
+  readonly #around: Surroundings = { ...NOWHERE };
   readonly #air = new AirCourse();
   readonly #passings = new Passings();
   readonly #afterHeat = new AfterHeat();
@@ -113,7 +125,9 @@ export class PieceRunner {
     const everyS = stage.spritz ? stage.spritz.everyS / stretch : Infinity;
     let nextSpritzS = beganS + everyS;
     const longestStepS =
-      cover.kind === 'still' ? STILL_STEP_SHARE * this.settings.longestStepS : this.settings.longestStepS;
+      cover.kind === 'still'
+        ? LONGEST_STILL_STEP_S
+        : Math.min(this.settings.longestStepS, this.settings.longestStepSPerM * piece.halfThicknessM);
     const watched = isMeasured(trigger) ? trigger : undefined;
     const target = watched ? targetOf(watched) : 0;
     const isFalling = trigger.by === 'core' && !isCooking(stage.kind) && solver.coreC > trigger.temperatureC;
@@ -208,8 +222,9 @@ export class PieceRunner {
   }
 
   #step(air: AirPlan, cover: Cover, timeS: number, stepS: number, stretch: number): void {
+    this.#air.fill(this.#earlier, air, timeS + STAGE_SHARE * stepS, stretch);
     this.#air.fill(this.#around, air, timeS + stepS, stretch);
-    this.solver.step(stepS, this.#around, cover);
+    this.solver.step(stepS, this.#around, cover, this.#earlier);
   }
 }
 

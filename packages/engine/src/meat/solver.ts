@@ -7,17 +7,10 @@
  * at that cell's temperature along.
  */
 import { saturationTemperatureC } from '../air/saturation.ts';
-import { PieceBody } from './body.ts';
-import { solveClosedSurface } from './closedSurface.ts';
 import { energyClosure, waterClosure } from './closure.ts';
-import { browningRate } from './colour.ts';
-import { moveFront } from './dryingFront.ts';
-import { Interior } from './interior.ts';
-import { bookJuice, releaseJuice } from './juice.ts';
-import { OpenSurface } from './openSurface.ts';
+import { HalfPiece, STAGE_SHARE } from './halfPiece.ts';
 import type { Cover, MeatParameters, Surroundings } from './parameters.ts';
 import { AT } from './state.ts';
-import { SurfaceFlows } from './surfaceFlows.ts';
 import type { SofteningRate } from './tables.ts';
 
 export class PieceSolver {
@@ -29,31 +22,29 @@ export class PieceSolver {
 
   /** Kept for every cell when true, for the innermost alone when false. */
   doseEverywhere = false;
+  /** 1: implicit Euler, first order; to be held against codings of that order. */
+  stages: 1 | 2 = 2;
 
-  readonly #body: PieceBody;
-  readonly #interior: Interior;
-  readonly #openSurface = new OpenSurface();
-  readonly #flows = new SurfaceFlows();
+  readonly #half: HalfPiece;
   #boilingC = 100;
   #boilingAtPa = 0;
 
   constructor(cells: number, softeningRate: SofteningRate) {
     this.cells = cells;
-    this.#body = new PieceBody(cells, softeningRate);
-    this.#interior = new Interior(cells);
-    this.state = new Float64Array(this.#body.stateLength);
-    this.temperatureAt = this.#body.temperatureAt;
-    this.doseAt = this.#body.doseAt;
+    this.#half = HalfPiece.onGrid(cells, softeningRate);
+    this.state = this.#half.state;
+    this.temperatureAt = this.#half.body.temperatureAt;
+    this.doseAt = this.#half.body.doseAt;
   }
 
   /** Puts a raw piece on the solver. */
   begin(piece: MeatParameters): void {
-    this.#body.begin(piece, this.state);
+    this.#half.begin(piece);
   }
 
   /** Raw mass per m² of outer face [kg/m²]. */
   get rawMassKgM2(): number {
-    return this.#body.rawMassKgM2;
+    return this.#half.body.rawMassKgM2;
   }
   get coreC(): number {
     return this.state[this.temperatureAt]!;
@@ -67,10 +58,10 @@ export class PieceSolver {
   }
   /** Heat from the air and heat spent evaporating in the last step [W/m²]. */
   get lastFromAirWm2(): number {
-    return this.#flows.fromAirWm2;
+    return this.#half.flows.fromAirWm2;
   }
   get lastEvaporatingWm2(): number {
-    return this.#flows.evaporatingWm2;
+    return this.#half.flows.evaporatingWm2;
   }
   /** Gone into the air since the start [kg/m²]. */
   get evaporatedKgM2(): number {
@@ -90,21 +81,21 @@ export class PieceSolver {
   }
   /** Water left between raw (1) and fully cooked (0) at the centre, the eater's juiciness axis. */
   get juiciness(): number {
-    const { piece, moistureAt, rawMoisture } = this.#body;
+    const { piece, moistureAt, rawMoisture } = this.#half.body;
     const left = this.state[moistureAt]! - piece.finalHoldingDryBasis;
     return left / (rawMoisture - piece.finalHoldingDryBasis);
   }
   /** Dried raw thickness, before shrinkage [m]. */
   get driedDepthM(): number {
-    return this.#body.driedDepthM(this.state);
+    return this.#half.body.driedDepthM(this.state);
   }
   /** Thickness of the bark, dried glaze included [m]. */
   get barkM(): number {
-    return this.#body.barkM(this.state);
+    return this.#half.body.barkM(this.state);
   }
   /** Distance of each cell's middle from the centre over the half thickness; length `cells`. */
   cellDepths(): Float64Array {
-    const { radius } = this.#body.unit;
+    const { radius } = this.#half.body.unit;
     return Float64Array.from({ length: this.cells }, (_, i) => 0.5 * (radius[i]! + radius[i + 1]!));
   }
 
@@ -112,8 +103,8 @@ export class PieceSolver {
   cellC(cell: number): number {
     const { state } = this;
     if (cell <= state[AT.wetCell]!) return state[this.temperatureAt + cell]!;
-    const { radius } = this.#body.unit;
-    const front = 1 - this.driedDepthM / this.#body.piece.halfThicknessM;
+    const { radius } = this.#half.body.unit;
+    const front = 1 - this.driedDepthM / this.#half.body.piece.halfThicknessM;
     const share = (0.5 * (radius[cell]! + radius[cell + 1]!) - front) / (1 - front);
     return state[AT.frontC]! + share * (state[AT.surfaceC]! - state[AT.frontC]!);
   }
@@ -137,7 +128,7 @@ export class PieceSolver {
   openWrap(): void {
     const state = this.state;
     const pool = state[AT.pool]!;
-    const room = this.#body.piece.filmCapKgM2 - state[AT.film]!;
+    const room = this.#half.body.piece.filmCapKgM2 - state[AT.film]!;
     const kept = room > 0 ? Math.min(pool, room) : 0;
     state[AT.film] = state[AT.film]! + kept;
     state[AT.dripped] = state[AT.dripped]! + pool - kept;
@@ -146,73 +137,38 @@ export class PieceSolver {
 
   /** Water that the ledgers cannot account for, of the raw water [1]. */
   waterClosure(): number {
-    return waterClosure(this.#body, this.state);
+    return waterClosure(this.#half.body, this.state);
   }
   /** Enthalpy that the ledgers cannot account for, of the heat that went in [1]. */
   energyClosure(): number {
-    return energyClosure(this.#body, this.state);
+    return energyClosure(this.#half.body, this.state);
   }
 
   /**
    * Goes on by `stepS` seconds.
    *
    * @param around at the end of the step
+   * @param earlier STAGE_SHARE into the step; the same where the air stands still
    */
-  step(stepS: number, around: Surroundings, cover: Cover): void {
-    const state = this.state;
-    const body = this.#body;
-    const interior = this.#interior;
-    const flows = this.#flows;
-    const lastDosed = this.doseEverywhere ? state[AT.wetCell]! | 0 : 0;
+  step(stepS: number, around: Surroundings, cover: Cover, earlier = around): void {
     if (around.pressurePa !== this.#boilingAtPa) {
       this.#boilingAtPa = around.pressurePa;
       this.#boilingC = saturationTemperatureC(around.pressurePa);
     }
-    interior.eliminate(body, state, stepS, lastDosed);
-    const canDry = state[AT.wetCell]! > 1;
-    flows.surfaceC = state[AT.surfaceC]!;
-    flows.frontC = state[AT.frontC]!;
-    const store = cover.kind === 'open' ? AT.film : AT.pool;
-    if (cover.kind === 'open') {
-      this.#openSurface.solve(
-        flows,
-        body.piece,
-        stepS,
-        around,
-        cover,
-        this.#boilingC,
-        state[store]!,
-        body.barkM(state),
-        canDry,
-        interior.effectiveWm2K,
-        interior.seenC,
-      );
-      state[AT.browningH] =
-        state[AT.browningH]! +
-        (stepS / 3600) * browningRate(flows.surfaceC, flows.dryShare, cover.waterActivity);
-    } else
-      solveClosedSurface(
-        flows,
-        stepS,
-        around,
-        cover,
-        this.#boilingC,
-        state[store]!,
-        canDry,
-        interior.effectiveWm2K,
-        interior.seenC,
-      );
-    state[AT.surfaceC] = flows.surfaceC;
-    state[AT.frontC] = flows.frontC;
-    state[store] = state[store]! - flows.wetKgM2S * stepS;
-    state[AT.evaporated] = state[AT.evaporated]! + (flows.wetKgM2S + flows.frontKgM2S) * stepS;
-    interior.backSubstitute(body, state, flows.intoMeatWm2);
-    state[AT.heatIn] = state[AT.heatIn]! + flows.intoMeatWm2 * stepS;
-    state[AT.heatFromAir] = state[AT.heatFromAir]! + flows.fromAirWm2 * stepS;
-    state[AT.heatEvaporating] = state[AT.heatEvaporating]! + flows.evaporatingWm2 * stepS;
-
-    moveFront(body, state, flows.frontKgM2S * stepS);
-    const juice = releaseJuice(body, state, stepS, interior.doseRate, lastDosed);
-    bookJuice(body, state, juice, cover.kind !== 'open');
+    const half = this.#half;
+    const lastDosed = this.doseEverywhere ? this.state[AT.wetCell]! | 0 : 0;
+    half.prepare(stepS, around, cover, this.#boilingC);
+    let isTwoStaged = this.stages === 2;
+    if (isTwoStaged) {
+      half.startFirst(STAGE_SHARE);
+      half.solveStage(earlier.gasC, earlier.wallC, STAGE_SHARE, 1 - STAGE_SHARE, true);
+      isTwoStaged = half.startSecond();
+    }
+    if (isTwoStaged) half.solveStage(around.gasC, around.wallC, STAGE_SHARE, STAGE_SHARE, false);
+    else {
+      half.startFirst(1);
+      half.solveStage(around.gasC, around.wallC, 1, 1, true);
+    }
+    half.finish(isTwoStaged, lastDosed);
   }
 }

@@ -36,8 +36,13 @@ export const AT = {
   solidFatShare: 15,
   /** browning of the dry surface, equivalent hours at 110 °C (colour.ts) [h] */
   browningH: 16,
-  cells: 17,
+  /** through the bark as the last step ended [kg/(m²·s)] */
+  throughFront: 17,
+  /** of T_s and T_f as the last step ended [K/s] */
+  surfaceSlope: 18,
+  frontSlope: 19,
+  cells: 20,
 } as const;
 
-/** Temperatures, water, heat capacity of dried cells moved inward, doses. */
-export const FIGURES_PER_CELL = 4;
+/** Temperatures, their slopes as the last step ended, water, heat capacity of dried cells moved inward, doses. */
+export const FIGURES_PER_CELL = 5;

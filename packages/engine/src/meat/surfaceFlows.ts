@@ -1,4 +1,4 @@
-/** Heat and water through one surface during a step, as the surface equations leave them. */
+/** Heat and water through one surface, as the surface equations leave them; or summed over the stages of a step. */
 export class SurfaceFlows {
   /** outer side of the bark, and where water evaporates [°C] */
   surfaceC = 0;
@@ -13,4 +13,19 @@ export class SurfaceFlows {
   frontKgM2S = 0;
   /** of the surface without a film [1] */
   dryShare = 0;
+  /** browning in an hour [1] */
+  browning = 0;
+
+  /** Takes on the flows of one stage. @param weight of that stage in the step; the first one clears what was there */
+  gather(stage: SurfaceFlows, weight: number, isFirst: boolean): void {
+    const kept = isFirst ? 0 : 1;
+    this.surfaceC = stage.surfaceC;
+    this.frontC = stage.frontC;
+    this.fromAirWm2 = kept * this.fromAirWm2 + weight * stage.fromAirWm2;
+    this.evaporatingWm2 = kept * this.evaporatingWm2 + weight * stage.evaporatingWm2;
+    this.intoMeatWm2 = kept * this.intoMeatWm2 + weight * stage.intoMeatWm2;
+    this.wetKgM2S = kept * this.wetKgM2S + weight * stage.wetKgM2S;
+    this.frontKgM2S = kept * this.frontKgM2S + weight * stage.frontKgM2S;
+    this.browning = kept * this.browning + weight * stage.browning;
+  }
 }
