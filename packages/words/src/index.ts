@@ -6,6 +6,7 @@ export { duration, durationRange, elapsed } from './figures/duration.ts';
 export { length } from './figures/length.ts';
 export { mass, massRange } from './figures/mass.ts';
 export { capital, count, decimal, fraction, listed } from './figures/number.ts';
+export { type DayReading, readDay } from './figures/read-day.ts';
 export { difference, temperature, temperatureRange } from './figures/temperature.ts';
 export { volume } from './figures/volume.ts';
 export { benchMessages } from './messages/bench.ts';

@@ -5,7 +5,6 @@
 import type {
   Bite,
   Cook,
-  Kitchen,
   Piece,
   PitPlace,
   PitType,
@@ -37,6 +36,7 @@ import { type PieceSize, pieceSize } from '../meat/size.ts';
 import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../meat/tables.ts';
 import { rubSugarShare } from './rubSugar.ts';
+import { isSpritzUntold, spritzOf } from './spritz.ts';
 
 const ZERO_CELSIUS_K = 273.15;
 
@@ -258,15 +258,17 @@ function resolveTrigger(stage: Stage, cut: Cut, boneShare: number): ResolvedTrig
 const OVEN_UNTOLD_C = 121;
 
 function resolveStages(
-  stages: readonly Stage[],
+  cook: Cook,
+  piece: Piece,
   cut: Cut,
   boneShare: number,
   pit: ResolvedPit,
-  kitchen: Kitchen,
 ): ResolvedStage[] {
+  const { kitchen } = cook;
   let pitGasC = pit.gasC;
   let ovenC = kitchen.ovenTemperature ? kitchen.ovenTemperature.si - ZERO_CELSIUS_K : OVEN_UNTOLD_C;
-  return stages.map((stage) => {
+  return piece.stages.map((stage) => {
+    const spritz = spritzOf(cook, piece, stage);
     const atC = stage.at && stage.at.si - ZERO_CELSIUS_K;
     const toldC = stage.pit && stage.pit.si - ZERO_CELSIUS_K;
     const pouredKg = stage.liquid ? stage.liquid.si * 1000 : 0;
@@ -274,7 +276,7 @@ function resolveStages(
       kind: stage.kind,
       trigger: resolveTrigger(stage, cut, boneShare),
       pouredKg,
-      ...(stage.spritz && { spritz: { kg: massKgOf(stage.spritz.amount), everyS: stage.spritz.every.si } }),
+      ...(spritz && { spritz: { kg: massKgOf(spritz.amount), everyS: spritz.every.si } }),
       isGlazed: stage.kind === 'glazed',
     };
     if (stage.kind === 'rest' || stage.kind === 'hold')
@@ -326,7 +328,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
       ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
       placeOffsetK: placeOffset(piece, cook),
       bite: piece.bite,
-      stages: resolveStages(piece.stages, cut, boneShareOf(cut, piece.bone), pit, cook.kitchen),
+      stages: resolveStages(cook, piece, cut, boneShareOf(cut, piece.bone), pit),
       rubSugarShare: rubSugarShare(cook, piece.id),
     });
   });
@@ -338,6 +340,9 @@ function notUsed(cook: Cook): Said[] {
   if (cook.weather) said.push({ id: 'day.weather-not-used' });
   if (cook.pit.steel) said.push({ id: 'day.steel-not-used' });
   if (cook.pit.fuel) said.push({ id: 'day.fuel-not-used' });
+  for (const piece of cook.pieces)
+    if (isSpritzUntold(cook, piece))
+      said.push({ id: 'day.spritz-not-used', params: { letter: piece.letter } });
   for (const { letter, cut, membrane } of cook.pieces)
     if (membrane !== undefined && !hasMembrane(findCut(cut)!))
       said.push({ id: 'day.membrane-not-used', params: { letter } });

@@ -4,6 +4,8 @@ import { messages } from './message.ts';
 export const dayMessages = messages({
   'day.weather-not-used': () =>
     'The weather: the pit is taken as held at its temperature, whatever the wind and the air.',
+  'day.spritz-not-used': (p: { letter: string }) =>
+    `The spritz for ${p.letter}: tell one of its stages how much and how often, and it is foreseen with it.`,
   'day.membrane-not-used': (p: { letter: string }) =>
     `The membrane of ${p.letter}: its cut has none that matters.`,
   'day.steel-not-used': () => "The steel's thickness.",

@@ -72,7 +72,6 @@ export function buildTasks(
 
   const rounds = roundTasks(
     days.flatMap((day) => day.bare),
-    cook.formulas,
     allAbsent(cook, scene.horizon),
   );
   tasks.push(...rounds);

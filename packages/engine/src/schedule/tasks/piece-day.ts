@@ -1,4 +1,5 @@
 import type { Piece, Range, Said, Stage } from '@pitwright/model';
+import { spritzOf } from '../../day/spritz.ts';
 import type { PieceForecast } from '../../forecast/types.ts';
 import { type EpochS, FIVE_MINUTES_S, HOUR_S, MINUTE_S, roundToFive } from '../clock.ts';
 import { allReadyS, type Contender, rangeOf } from '../on-time.ts';
@@ -120,8 +121,9 @@ export function pieceDay(
       }
     }
     wasWrapped = stage.kind === 'foil' || stage.kind === 'paper';
-    if (stage.kind === 'bare' && !ovenFromId)
-      bare.push({ piece, span: { fromS: onS + startsS, toS: onS + endsS } });
+    const spritz = spritzOf(scene.cook, piece, stage);
+    if ((stage.kind === 'bare' || spritz) && !ovenFromId)
+      bare.push({ piece, span: { fromS: onS + startsS, toS: onS + endsS }, ...(spritz && { spritz }) });
   });
   const ready = rangeOf(allReadyS(contender));
   const test = testTask(contender, ready, job('test-bite'), on, onLasts, ovenFromId !== undefined, previous);

@@ -1,14 +1,15 @@
-import type { Formula, Piece } from '@pitwright/model';
+import type { Piece, Spritz } from '@pitwright/model';
 import { type EpochS, MINUTE_S, type Span } from '../clock.ts';
 import { familyOf } from '../rest-rules.ts';
 import { type DraftTask, draft } from './draft.ts';
 import { jobDuration } from './durations.ts';
-import { isFor } from './formulas.ts';
 
 /** A piece in the open on the pit: it wants to be looked at. */
 export interface BareSpan {
   readonly piece: Piece;
   readonly span: Span;
+  /** As the stage tells it, and as the meat is foreseen with. */
+  readonly spritz?: Spritz;
 }
 
 interface Rhythm {
@@ -18,8 +19,8 @@ interface Rhythm {
 
 /**
  * First look and the time between looks [min].
- * @source common practice, no source: first look at 60–90 min, then hourly; spritz every 45–60 min once the crust
- *   is dry; big cuts every two to three hours; birds half-hourly.
+ * @source common practice, no source: first look at 60–90 min, then hourly; big cuts every two to three hours; birds
+ *   half-hourly.
  */
 const LOOKS: Readonly<Record<string, Rhythm>> = {
   rack: { first: [60, 90], next: [50, 75] },
@@ -27,7 +28,14 @@ const LOOKS: Readonly<Record<string, Rhythm>> = {
   bird: { first: [25, 45], next: [25, 45] },
   roast: { first: [60, 90], next: [60, 90] },
 };
-const SPRITZ: Rhythm = { first: [60, 90], next: [45, 60] };
+/** Of the time told between two sprays, how much sooner a hand may come by. */
+const SOONER_SHARE = 0.25;
+
+function spritzRhythm({ every }: Spritz): Rhythm {
+  const minutes = every.si / MINUTE_S;
+  const window = [(1 - SOONER_SHARE) * minutes, minutes] as const;
+  return { first: window, next: window };
+}
 /** No round in the last minutes before the piece is handled anyway. */
 const NO_ROUND_BEFORE_END_S = 25 * MINUTE_S;
 
@@ -35,18 +43,12 @@ const NO_ROUND_BEFORE_END_S = 25 * MINUTE_S;
  * The fewest rounds that give every piece its rhythm: each round waits for the piece that can wait least, and takes
  * along all that are due by then. Rounds that fall when nobody is there are left out; the watch of the fire stays.
  */
-export function roundTasks(
-  bare: readonly BareSpan[],
-  formulas: readonly Formula[],
-  absent: readonly Span[],
-): DraftTask[] {
-  const spritz = formulas.filter((formula) => formula.kind === 'spritz');
-  const open = bare.map(({ piece, span }) => {
-    const isSpritzed = spritz.some((formula) => isFor(formula, piece));
-    const rhythm = isSpritzed && familyOf(piece.cut) === 'rack' ? SPRITZ : LOOKS[familyOf(piece.cut)]!;
+export function roundTasks(bare: readonly BareSpan[], absent: readonly Span[]): DraftTask[] {
+  const open = bare.map(({ piece, span, spritz }) => {
+    const rhythm = spritz ? spritzRhythm(spritz) : LOOKS[familyOf(piece.cut)]!;
     return {
       piece,
-      isSpritzed,
+      isSpritzed: spritz !== undefined && spritz.amount.si > 0,
       rhythm,
       endS: span.toS - NO_ROUND_BEFORE_END_S,
       due: windowFrom(span.fromS, rhythm.first),

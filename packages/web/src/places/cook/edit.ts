@@ -16,26 +16,19 @@ const LEAST_STAGE_MS = STEP_MS;
 export const toStep = (ms: number): number => Math.round(ms / STEP_MS) * STEP_MS;
 const instant = (ms: number): string => new Date(ms).toISOString().replace('.000Z', 'Z');
 
-const withPiece = (cook: Cook, pieceId: string, part: Partial<Cook['pieces'][number]>): Cook => ({
-  ...cook,
-  pieces: cook.pieces.map((piece) => (piece.id === pieceId ? { ...piece, ...part } : piece)),
-});
+/** What is told; a figure that is undefined is told no longer. */
+type Told<T> = { readonly [Key in keyof T]?: T[Key] | undefined };
 
-/** What is told of a piece; a figure that is undefined is told no longer. */
-export function setPiece(
-  cook: Cook,
-  pieceId: string,
-  told: { readonly [Key in keyof Piece]?: Piece[Key] | undefined },
-): Cook {
-  return {
-    ...cook,
-    pieces: cook.pieces.map((piece) => {
-      if (piece.id !== pieceId) return piece;
-      const next = Object.entries({ ...piece, ...told }).filter(([, value]) => value !== undefined);
-      return Object.fromEntries(next) as unknown as Piece;
-    }),
-  };
+export function withTold<T extends object>(record: T, told: Told<T>): T {
+  const next = Object.entries({ ...record, ...told }).filter(([, value]) => value !== undefined);
+  return Object.fromEntries(next) as T;
 }
+
+/** What is told of one piece. */
+export const setPiece = (cook: Cook, pieceId: string, told: Told<Piece>): Cook => ({
+  ...cook,
+  pieces: cook.pieces.map((piece) => (piece.id === pieceId ? withTold(piece, told) : piece)),
+});
 
 /** Doubt of a difference between two places of one grate, read with one probe [K]. @source judgement */
 const PLACE_SD_K = 1;
@@ -60,35 +53,28 @@ export function setAtGrate(cook: Cook, pieceId: string, at: Quantity<'temperatur
 
 /** The piece goes on at this instant, set by hand. */
 export const moveStart = (cook: Cook, pieceId: string, atMs: number): Cook =>
-  withPiece(cook, pieceId, { onAt: instant(toStep(atMs)) });
+  setPiece(cook, pieceId, { onAt: instant(toStep(atMs)) });
 
 /** The plan chooses the start again. */
-export function freeStart(cook: Cook, pieceId: string): Cook {
-  return {
-    ...cook,
-    pieces: cook.pieces.map((piece) => {
-      if (piece.id !== pieceId) return piece;
-      const { onAt: _, ...rest } = piece;
-      return rest;
-    }),
-  };
-}
+export const freeStart = (cook: Cook, pieceId: string): Cook => setPiece(cook, pieceId, { onAt: undefined });
 
 export const setStages = (cook: Cook, pieceId: string, stages: readonly Stage[]): Cook =>
-  withPiece(cook, pieceId, { stages });
+  setPiece(cook, pieceId, { stages });
 
 /** The piece is another cut than its label said; what was measured of it stays. */
-export const setCut = (cook: Cook, pieceId: string, cut: CutId): Cook => withPiece(cook, pieceId, { cut });
+export const setCut = (cook: Cook, pieceId: string, cut: CutId): Cook => setPiece(cook, pieceId, { cut });
 
 const isWaiting = (kind: StageKind): boolean => kind === 'rest' || kind === 'hold';
 const isWrapped = (kind: StageKind): boolean => kind === 'foil' || kind === 'paper';
 
 /** The stage as another kind: what that kind does not know is left out, so that the cook still reads as a file. */
 export function asKind(stage: Stage, kind: StageKind): Stage {
-  const { liquid, wrap: _ofTheOldKind, spritz, at, pit, until, ...kept } = stage;
+  const { liquid, wrap: _ofTheOldKind, spritz, at, pit, until, in: place, ...kept } = stage;
+  const keepsPlace = place === 'oven' || isWaiting(kind) === isWaiting(stage.kind);
   return {
     ...kept,
     kind,
+    ...(place && keepsPlace && { in: place }),
     until:
       until.by === 'table' && !isWaiting(kind) ? { by: 'clock', after: quantity('time', 60, 'min') } : until,
     ...(liquid && isWrapped(kind) && { liquid }),

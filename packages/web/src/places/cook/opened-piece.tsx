@@ -13,6 +13,7 @@ import { Gets } from './gets.tsx';
 import { NarrowIt } from './narrow.tsx';
 import { PieceNotices } from './notes.tsx';
 import { useOrigins } from './origins.ts';
+import { WhatItIs } from './piece-form.tsx';
 import { StagesTable } from './stages-table.tsx';
 import { WhichRack } from './which-rack.tsx';
 
@@ -54,6 +55,7 @@ export function OpenedPiece(props: {
           </Ask>
         </p>
       </div>
+      <WhatItIs cook={cook} piece={piece} onKeep={onKeep} />
       {props.isHeld || !closer ? null : (
         <NarrowIt cook={props.kept} piece={piece} sensitivity={closer.sensitivity} onKeep={onKeep} />
       )}

@@ -4,19 +4,21 @@ import {
   type Cook,
   type Piece,
   quantity,
-  readCookQuantity,
   STAGE_KINDS,
+  STAGE_LIMITS,
   type Stage,
   type StageEnd,
   type StageKind,
 } from '@pitwright/model';
 import { biteName, stageName } from '@pitwright/words';
-import { useEffect, useState } from 'react';
+import { Fragment, useState } from 'react';
 import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import { asKind, setStages } from './edit.ts';
+import { asKind, setStages, withTold } from './edit.ts';
 import { useOrigins } from './origins.ts';
+import { StageMore, useMoreWords } from './stage-more.tsx';
+import { WrittenFigure } from './written-figure.tsx';
 
 type EndWord = 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table' | `bite:${(typeof BITES)[number]}`;
 const wordOf = (end: StageEnd): EndWord => (end.by === 'bite' ? `bite:${end.bite}` : end.by);
@@ -54,8 +56,10 @@ export function StagesTable(props: {
   const { text, print } = useWords();
   const { cook, piece, planned, onKeep } = props;
   const keep = (stages: readonly Stage[]) => onKeep(setStages(cook, piece.id, stages));
-  const change = (index: number, part: Partial<Stage>) =>
-    keep(piece.stages.with(index, { ...piece.stages[index]!, ...part }));
+  const change = (index: number, part: { readonly [Key in keyof Stage]?: Stage[Key] | undefined }) =>
+    keep(piece.stages.with(index, withTold(piece.stages[index]!, part)));
+  const [openIndex, setOpenIndex] = useState<number>();
+  const moreWords = useMoreWords();
   const isWaiting = (kind: StageKind) => kind === 'rest' || kind === 'hold';
   const newKind = ADDED.find((kind) => !piece.stages.some((stage) => stage.kind === kind)) ?? 'foil';
   const addBefore = piece.stages.findIndex((stage) => isWaiting(stage.kind));
@@ -91,66 +95,86 @@ export function StagesTable(props: {
             const begins = planned?.stages[index]?.startAt;
             return (
               // biome-ignore lint/suspicious/noArrayIndexKey: stages have no ids; their order is what they are
-              <tr key={index}>
-                <td>
-                  <select
-                    className="cell-pick"
-                    aria-label={text('web.stage.kind-of', { number: index + 1 })}
-                    value={stage.kind}
-                    onChange={(event) =>
-                      keep(piece.stages.with(index, asKind(stage, event.target.value as StageKind)))
-                    }
-                  >
-                    {STAGE_KINDS.map((kind) => (
-                      <option key={kind} value={kind}>
-                        {stageName(kind)}
-                      </option>
-                    ))}
-                  </select>
-                </td>
-                <td>
-                  <select
-                    className="cell-pick"
-                    aria-label={text('web.stage.until-of', { number: index + 1 })}
-                    value={wordOf(stage.until)}
-                    onChange={(event) => change(index, { until: endFor(event.target.value as EndWord) })}
-                  >
-                    {ends.map((end) => (
-                      <option key={end} value={end}>
-                        {end.startsWith('bite:')
-                          ? biteName(end.slice(5) as (typeof BITES)[number])
-                          : text(
-                              `web.until.${end as 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table'}`,
-                            )}
-                      </option>
-                    ))}
-                  </select>
-                </td>
-                <td>
-                  <EndFigure
-                    end={stage.until}
-                    label={text('web.stage.figure-of', { number: index + 1 })}
-                    onChange={(until) => change(index, { until })}
-                  />
-                </td>
-                <td className="r figure">{begins ? print.aboutClock(begins) : ''}</td>
-                {planned ? (
-                  <td className="stage-heat small">
-                    <StageHeat stage={planned.stages[index]} />
+              <Fragment key={index}>
+                <tr className={openIndex === index ? 'stage-open' : undefined}>
+                  <td>
+                    <select
+                      className="cell-pick"
+                      aria-label={text('web.stage.kind-of', { number: index + 1 })}
+                      value={stage.kind}
+                      onChange={(event) =>
+                        keep(piece.stages.with(index, asKind(stage, event.target.value as StageKind)))
+                      }
+                    >
+                      {STAGE_KINDS.map((kind) => (
+                        <option key={kind} value={kind}>
+                          {stageName(kind)}
+                        </option>
+                      ))}
+                    </select>
+                    {moreWords(stage) && openIndex !== index ? (
+                      <span className="small quiet stage-told">{moreWords(stage)}</span>
+                    ) : null}
                   </td>
-                ) : null}
-                <td className="r">
-                  {piece.stages.length > 1 ? (
+                  <td>
+                    <select
+                      className="cell-pick"
+                      aria-label={text('web.stage.until-of', { number: index + 1 })}
+                      value={wordOf(stage.until)}
+                      onChange={(event) => change(index, { until: endFor(event.target.value as EndWord) })}
+                    >
+                      {ends.map((end) => (
+                        <option key={end} value={end}>
+                          {end.startsWith('bite:')
+                            ? biteName(end.slice(5) as (typeof BITES)[number])
+                            : text(
+                                `web.until.${end as 'clock' | 'core' | 'surface' | 'loss' | 'bark' | 'table'}`,
+                              )}
+                        </option>
+                      ))}
+                    </select>
+                  </td>
+                  <td>
+                    <EndFigure
+                      end={stage.until}
+                      label={text('web.stage.figure-of', { number: index + 1 })}
+                      onChange={(until) => change(index, { until })}
+                    />
+                  </td>
+                  <td className="r figure">{begins ? print.aboutClock(begins) : ''}</td>
+                  {planned ? (
+                    <td className="stage-heat small">
+                      <StageHeat stage={planned.stages[index]} />
+                    </td>
+                  ) : null}
+                  <td className="r stage-keys">
                     <Key
                       kind="plain"
-                      aria-label={text('web.stage.leave-out-of', { number: index + 1 })}
-                      onClick={() => keep(piece.stages.filter((_, at) => at !== index))}
+                      aria-expanded={openIndex === index}
+                      aria-label={text('web.stage.more-of', { number: index + 1 })}
+                      onClick={() => setOpenIndex((open) => (open === index ? undefined : index))}
                     >
-                      {text('web.stage.leave-out')}
+                      {text(openIndex === index ? 'web.stage.less' : 'web.stage.more')}
                     </Key>
-                  ) : null}
-                </td>
-              </tr>
+                    {piece.stages.length > 1 ? (
+                      <Key
+                        kind="plain"
+                        aria-label={text('web.stage.leave-out-of', { number: index + 1 })}
+                        onClick={() => keep(piece.stages.filter((_, at) => at !== index))}
+                      >
+                        {text('web.stage.leave-out')}
+                      </Key>
+                    ) : null}
+                  </td>
+                </tr>
+                {openIndex === index ? (
+                  <tr className="stage-more-row">
+                    <td colSpan={planned ? 6 : 5}>
+                      <StageMore cook={cook} stage={stage} tell={(told) => change(index, told)} />
+                    </td>
+                  </tr>
+                ) : null}
+              </Fragment>
             );
           })}
         </tbody>
@@ -191,60 +215,42 @@ function StageHeat(props: { stage: PlannedPiece['stages'][number] | undefined })
   );
 }
 
-/** The figure of an end: a time or a temperature, written with its unit. Kept when it reads. */
+/** The figure of an end, written with its unit; none where a sign, a bite or the table ends it. */
 function EndFigure(props: { end: StageEnd; label: string; onChange: (end: StageEnd) => void }) {
-  const { text, print } = useWords();
-  const { end } = props;
-  const written =
-    end.by === 'clock'
-      ? print.quantity(end.after)
-      : end.by === 'core' || end.by === 'surface'
-        ? print.quantity(end.temperature)
-        : end.by === 'loss'
-          ? print.quantity(end.share)
-          : undefined;
-  const [draft, setDraft] = useState(written ?? '');
-  useEffect(() => setDraft(written ?? ''), [written]);
-  if (written === undefined) return null;
-  const reading =
-    end.by === 'clock'
-      ? readCookQuantity(draft, 'time')
-      : end.by === 'loss'
-        ? readCookQuantity(draft, 'fraction')
-        : readCookQuantity(draft, 'temperature');
-  const keep = () => {
-    if (draft === written || !reading.ok) return;
-    if (end.by === 'clock' && reading.quantity.kind === 'time')
-      props.onChange({ by: 'clock', after: reading.quantity });
-    else if ((end.by === 'core' || end.by === 'surface') && reading.quantity.kind === 'temperature')
-      props.onChange({ by: end.by, temperature: reading.quantity });
-    else if (end.by === 'loss' && reading.quantity.kind === 'fraction')
-      props.onChange({ by: 'loss', share: reading.quantity });
-  };
-  return (
-    <>
-      <input
-        className="cell-write"
-        aria-label={props.label}
-        value={draft}
-        aria-invalid={reading.ok ? undefined : true}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') keep();
-        }}
+  const { end, label, onChange } = props;
+  const shared = { label, hideLabel: true, isNeeded: true } as const;
+  if (end.by === 'clock')
+    return (
+      <WrittenFigure
+        {...shared}
+        kind="time"
+        value={end.after}
+        limits={STAGE_LIMITS.for}
+        example={quantity('time', 90, 'min')}
+        onKeep={(after) => after && onChange({ by: 'clock', after })}
       />
-      {reading.ok ? null : (
-        <span className="field-error small">
-          {text(
-            end.by === 'clock'
-              ? 'web.stage.time-problem'
-              : end.by === 'loss'
-                ? 'web.stage.loss-problem'
-                : 'web.ask.heat.problem',
-          )}
-        </span>
-      )}
-    </>
-  );
+    );
+  if (end.by === 'core' || end.by === 'surface')
+    return (
+      <WrittenFigure
+        {...shared}
+        kind="temperature"
+        value={end.temperature}
+        limits={STAGE_LIMITS.sign}
+        example={quantity('temperature', 71, '°C')}
+        onKeep={(temperature) => temperature && onChange({ by: end.by, temperature })}
+      />
+    );
+  if (end.by === 'loss')
+    return (
+      <WrittenFigure
+        {...shared}
+        kind="fraction"
+        value={end.share}
+        limits={STAGE_LIMITS.loss}
+        example={quantity('fraction', 12, '%')}
+        onKeep={(share) => share && onChange({ by: 'loss', share })}
+      />
+    );
+  return null;
 }

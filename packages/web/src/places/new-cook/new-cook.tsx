@@ -13,6 +13,7 @@ import { useLocation, useSearchParams } from 'wouter';
 import { useForesight } from '../../foresee/use-foresight.ts';
 import { Answer } from '../../parts/answer.tsx';
 import { Choice } from '../../parts/choice.tsx';
+import { DayPick } from '../../parts/day-pick.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
@@ -30,7 +31,8 @@ import {
   meatAnswer,
   tableAt,
 } from './answers.ts';
-import { SENSIBLE_CUTS, SKIES, type Sky, sensible, WINDS, type Wind } from './sensible.ts';
+import { CutPick } from './cut-pick.tsx';
+import { SKIES, type Sky, sensible, WINDS, type Wind } from './sensible.ts';
 import './new-cook.css';
 
 const MOST_PIECES = 8;
@@ -156,11 +158,10 @@ export default function NewCook() {
             return (
               <div className="question meat" key={meat.key}>
                 <Letter letter={String.fromCharCode(65 + index)} large />
-                <Pick
+                <CutPick
                   label={text('web.new.cut')}
                   value={meat.cut}
                   onPick={(cut) => changeMeat(meat.key, meatAnswer(cut, units, meat.key))}
-                  options={SENSIBLE_CUTS.map(({ cut }) => ({ value: cut, text: capital(print.cut(cut, 2)) }))}
                 />
                 <div className="field">
                   <span>{text('web.new.how-many')}</span>
@@ -230,12 +231,11 @@ export default function NewCook() {
                 onStep={(children) => change({ children })}
               />
             </div>
-            <Field
+            <DayPick
               label={text('web.new.day')}
-              type="date"
               value={answers.day}
               problem={hour ? undefined : text('web.new.no-hour')}
-              onChange={(event) => change({ day: event.target.value })}
+              onPick={(day) => change({ day })}
             />
             <Pick
               label={text('web.new.hour')}

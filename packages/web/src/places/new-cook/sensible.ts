@@ -1,60 +1,20 @@
-import { type Bite, type CutId, type Quantity, quantity, type Stage } from '@pitwright/model';
+import type { Bite, CutId } from '@pitwright/model';
+import { FURTHER_SENSIBLE } from './sensible-further.ts';
+import {
+  type Animal,
+  bareUntilCore,
+  bird,
+  LARGE_BITES,
+  RACK_BITES,
+  rack,
+  type SensibleCut,
+  SLICED,
+  untilBite,
+  WARM,
+  wrappedAt,
+} from './sensible-stages.ts';
 
-/**
- * What a new cook starts from, cut by cut, so that every question has an answer already there.
- * Masses, stages and their lengths: common practice, no source. They are a beginning to be changed, not advice.
- */
-export interface SensibleCut {
-  readonly cut: CutId;
-  readonly family: 'pork' | 'beef' | 'lamb' | 'poultry';
-  readonly massKg: number;
-  readonly massLb: number;
-  readonly count: number;
-  readonly bite: Bite;
-  /** Bites that make sense to ask of it. */
-  readonly bites: readonly Bite[];
-  readonly stages: (bite: Bite) => readonly Stage[];
-}
-
-const minutes = (value: number): Quantity<'time'> => quantity('time', value, 'min');
-const celsius = (value: number): Quantity<'temperature'> => quantity('temperature', value, '°C');
-
-const untilClock = (kind: Stage['kind'], after: number): Stage => ({
-  kind,
-  until: { by: 'clock', after: minutes(after) },
-});
-const untilCore = (kind: Stage['kind'], core: number): Stage => ({
-  kind,
-  until: { by: 'core', temperature: celsius(core) },
-});
-const untilBite = (kind: Stage['kind'], bite: Bite): Stage => ({ kind, until: { by: 'bite', bite } });
-/** Warm and covered until the table asks: what makes the start forgiving. */
-const WARM: Stage = { kind: 'hold', until: { by: 'table' }, in: 'oven', at: celsius(66) };
-
-const rack =
-  (glazedMin: number): SensibleCut['stages'] =>
-  (bite) => [
-    { kind: 'bare', until: { by: 'bark' } },
-    untilBite('foil', bite),
-    untilClock('glazed', glazedMin),
-    WARM,
-  ];
-const wrappedAt =
-  (kind: 'foil' | 'paper', core: number): SensibleCut['stages'] =>
-  (bite) => [untilCore('bare', core), untilBite(kind, bite), WARM];
-const bareUntilCore =
-  (core: number): SensibleCut['stages'] =>
-  () => [untilCore('bare', core), WARM];
-/** Skin wants a hotter pit than the rest of the day. */
-const bird =
-  (core: number): SensibleCut['stages'] =>
-  () => [{ ...untilCore('bare', core), pit: celsius(150) }, WARM];
-
-const RACK_BITES: readonly Bite[] = ['clean-bite', 'tender', 'falls-off'];
-const LARGE_BITES: readonly Bite[] = ['tender', 'falls-off', 'pulls-apart'];
-const SLICED: readonly Bite[] = ['firm', 'clean-bite', 'tender'];
-
-export const SENSIBLE_CUTS: readonly SensibleCut[] = [
+const CHOSEN_FIRST: readonly SensibleCut[] = [
   {
     cut: 'loin-back-ribs',
     family: 'pork',
@@ -267,8 +227,23 @@ export const SENSIBLE_CUTS: readonly SensibleCut[] = [
   },
 ];
 
+/** Every cut of the catalogue, the usual ones of each animal first. */
+export const SENSIBLE_CUTS: readonly SensibleCut[] = [...CHOSEN_FIRST, ...FURTHER_SENSIBLE];
+
+const cutsOf = (animal: Animal): readonly CutId[] =>
+  SENSIBLE_CUTS.filter(({ family }) => family === animal).map(({ cut }) => cut);
+export const CUTS_BY_ANIMAL: Readonly<Record<Animal, readonly CutId[]>> = {
+  pork: cutsOf('pork'),
+  beef: cutsOf('beef'),
+  lamb: cutsOf('lamb'),
+  poultry: cutsOf('poultry'),
+};
+
 export const sensible = (cut: CutId): SensibleCut =>
   SENSIBLE_CUTS.find((known) => known.cut === cut) ?? SENSIBLE_CUTS[0]!;
+
+/** Bites that make sense to ask of a cut. */
+export const bitesOf = (cut: CutId): readonly Bite[] => sensible(cut).bites;
 
 /** Air, humidity and wind of a weather told in words. Rough middles of what people mean; from memory. */
 export const SKIES = {

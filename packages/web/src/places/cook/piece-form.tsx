@@ -1,0 +1,216 @@
+import { findCut, isRack } from '@pitwright/engine';
+import {
+  type Bite,
+  type Cook,
+  type CutId,
+  PIECE_LIMITS,
+  type Piece,
+  type PitPlace,
+  quantity,
+} from '@pitwright/model';
+import { biteName } from '@pitwright/words';
+import { useId, useState } from 'react';
+import { Key } from '../../parts/key.tsx';
+import { Stepper } from '../../parts/stepper.tsx';
+import { useWords } from '../../words.tsx';
+import { CutPick } from '../new-cook/cut-pick.tsx';
+import { bitesOf } from '../new-cook/sensible.ts';
+import { pieceName } from './band-data.ts';
+import { setPiece } from './edit.ts';
+import { WrittenFigure } from './written-figure.tsx';
+
+const PLACES: readonly PitPlace[] = ['hot', 'middle', 'cool'];
+const MOST_ITEMS = 40;
+
+type Tell = (told: { readonly [Key in keyof Piece]?: Piece[Key] | undefined }) => void;
+
+/** What the piece is, in one line; opened, every figure that a person can measure of it. */
+export function WhatItIs(props: { cook: Cook; piece: Piece; onKeep: (cook: Cook) => void }) {
+  const { text, print } = useWords();
+  const [isOpen, setOpen] = useState(false);
+  const { cook, piece, onKeep } = props;
+  const line = [
+    piece.mass
+      ? text('web.what.mass', { count: piece.count, mass: print.quantity(piece.mass) })
+      : text('web.what.count', { count: piece.count }),
+    piece.thickness && text('web.what.thick', { thickness: print.quantity(piece.thickness) }),
+    piece.bone === undefined ? undefined : text(piece.bone ? 'web.what.bone' : 'web.what.boneless'),
+    piece.membrane === undefined
+      ? undefined
+      : text(piece.membrane ? 'web.what.membrane-on' : 'web.what.membrane-off'),
+    piece.start && text('web.what.start', { start: print.quantity(piece.start) }),
+    piece.place && piece.place !== 'middle' ? text(`web.what.place.${piece.place}`) : undefined,
+    biteName(piece.bite),
+  ].filter(Boolean);
+  return (
+    <div className="what-it-is">
+      <p>
+        {line.join(', ')}.{' '}
+        <Key kind="plain" aria-expanded={isOpen} onClick={() => setOpen((open) => !open)}>
+          {text(isOpen ? 'web.what.close' : 'web.what.change')}
+        </Key>
+      </p>
+      {isOpen ? <PieceFields piece={piece} tell={(told) => onKeep(setPiece(cook, piece.id, told))} /> : null}
+    </div>
+  );
+}
+
+function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
+  const { text, print } = useWords();
+  const cut = findCut(piece.cut);
+  const toCut = (next: CutId) => {
+    const bites = bitesOf(next);
+    const asked = bites.includes(piece.bite) ? piece.bite : bites[0]!;
+    tell({ cut: next, bite: asked, ...(isRack(next) ? {} : { membrane: undefined }) });
+  };
+  return (
+    <div className="fields piece-fields">
+      <Name piece={piece} tell={tell} />
+      <CutPick label={text('web.new.cut')} value={piece.cut} onPick={toCut} />
+      <div className="written-figure">
+        <span>{text('web.new.how-many')}</span>
+        <Stepper
+          what={print.cut(piece.cut, 2)}
+          value={piece.count}
+          min={1}
+          max={MOST_ITEMS}
+          onStep={(count) => tell({ count })}
+        />
+      </div>
+      <WrittenFigure
+        label={text('web.new.mass')}
+        kind="mass"
+        value={piece.mass}
+        limits={PIECE_LIMITS.mass}
+        example={quantity('mass', cut?.massKg ?? 1, 'kg')}
+        onKeep={(mass) => tell({ mass })}
+      />
+      <WrittenFigure
+        label={text('web.measure.ruler')}
+        kind="length"
+        value={piece.thickness}
+        limits={PIECE_LIMITS.thickness}
+        example={quantity('length', Math.round(2000 * (cut?.halfThicknessM ?? 0.02)), 'mm')}
+        onKeep={(thickness) => tell({ thickness })}
+      />
+      <WrittenFigure
+        label={text('web.what.ask-start')}
+        kind="temperature"
+        value={piece.start}
+        limits={PIECE_LIMITS.start}
+        example={quantity('temperature', 5, '°C')}
+        onKeep={(start) => tell({ start })}
+      />
+      {cut && cut.boneShare > 0 ? (
+        <YesNo
+          label={text('web.what.ask-bone')}
+          value={piece.bone}
+          yes={text('web.what.bone')}
+          no={text('web.what.boneless')}
+          onTell={(bone) => tell({ bone })}
+        />
+      ) : null}
+      {isRack(piece.cut) ? (
+        <YesNo
+          label={text('web.what.ask-membrane')}
+          value={piece.membrane}
+          yes={text('web.what.membrane-on')}
+          no={text('web.what.membrane-off')}
+          onTell={(membrane) => tell({ membrane })}
+        />
+      ) : null}
+      <Picked
+        label={text('web.what.ask-place')}
+        value={piece.place ?? 'middle'}
+        options={PLACES.map((value) => ({ value, text: text(`web.what.place.${value}`) }))}
+        onPick={(place) => tell({ place: place as PitPlace })}
+      />
+      <Picked
+        label={text('web.new.bite')}
+        value={piece.bite}
+        options={[...new Set([...bitesOf(piece.cut), piece.bite])].map((value) => ({
+          value,
+          text: biteName(value),
+        }))}
+        onPick={(bite) => tell({ bite: bite as Bite })}
+      />
+    </div>
+  );
+}
+
+/** What it is called; empty, it is called by its cut. */
+function Name({ piece, tell }: { piece: Piece; tell: Tell }) {
+  const { text, print } = useWords();
+  const [draft, setDraft] = useState(piece.name ?? '');
+  const id = useId();
+  const { name: _, ...unnamed } = piece;
+  const keep = () => {
+    const name = draft.trim() || undefined;
+    if (name !== piece.name) tell({ name });
+  };
+  return (
+    <span className="written-figure">
+      <label htmlFor={id}>{text('web.shelf.name')}</label>
+      <input
+        id={id}
+        className="cell-write wide"
+        autoComplete="off"
+        maxLength={60}
+        value={draft}
+        placeholder={pieceName(unnamed, print)}
+        onChange={(event) => setDraft(event.target.value)}
+        onBlur={keep}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') keep();
+        }}
+      />
+    </span>
+  );
+}
+
+function Picked(props: {
+  label: string;
+  value: string;
+  options: readonly { readonly value: string; readonly text: string }[];
+  onPick: (value: string) => void;
+}) {
+  return (
+    <label className="written-figure">
+      <span>{props.label}</span>
+      <select
+        className="cell-pick"
+        value={props.value}
+        onChange={(event) => props.onPick(event.target.value)}
+      >
+        {props.options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.text}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+/** Yes, no, or nobody told. */
+function YesNo(props: {
+  label: string;
+  value: boolean | undefined;
+  yes: string;
+  no: string;
+  onTell: (value: boolean | undefined) => void;
+}) {
+  const { text } = useWords();
+  return (
+    <Picked
+      label={props.label}
+      value={props.value === undefined ? '' : props.value ? 'yes' : 'no'}
+      options={[
+        { value: '', text: text('web.what.untold') },
+        { value: 'yes', text: props.yes },
+        { value: 'no', text: props.no },
+      ]}
+      onPick={(value) => props.onTell(value === '' ? undefined : value === 'yes')}
+    />
+  );
+}

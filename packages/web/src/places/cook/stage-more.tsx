@@ -1,0 +1,192 @@
+import {
+  type Cook,
+  FOIL_WRAPS,
+  PAPER_WRAPS,
+  quantity,
+  STAGE_LIMITS,
+  type Stage,
+  type Wrap,
+} from '@pitwright/model';
+import type { ReactNode } from 'react';
+import { Key } from '../../parts/key.tsx';
+import { useWords } from '../../words.tsx';
+import { WrittenFigure } from './written-figure.tsx';
+
+type Place = NonNullable<Stage['in']>;
+
+const isWaiting = ({ kind }: Stage): boolean => kind === 'rest' || kind === 'hold';
+const isWrapped = ({ kind }: Stage): boolean => kind === 'foil' || kind === 'paper';
+
+/** Where it waits when nothing is told, as the engine has it. */
+const usualPlace = (stage: Stage): Place =>
+  stage.in ??
+  (stage.kind === 'rest' ? 'tray' : stage.kind === 'hold' ? (stage.at ? 'warmer' : 'box') : 'pit');
+const PLACES = { heat: ['pit', 'oven'], wait: ['tray', 'box', 'warmer', 'oven'] } as const;
+
+/** What is sprayed when that is first chosen: common practice, no source. */
+const FIRST_SPRITZ = {
+  amount: quantity('volume', 15, 'mL'),
+  every: quantity('time', 45, 'min'),
+} as const;
+const SPRITZ_MASS = { min: 1, max: 1000, unit: 'g' } as const;
+const SPRITZ_VOLUME = { min: 1, max: 1000, unit: 'mL' } as const;
+
+/** The stage with this told; what is undefined is told no longer. */
+export type Tell = (told: { readonly [Key in keyof Stage]?: Stage[Key] | undefined }) => void;
+
+/** What else a stage can be: how it is wrapped, what is poured or sprayed, where it happens and how hot it is there. */
+export function StageMore(props: { cook: Cook; stage: Stage; tell: Tell }) {
+  const { text } = useWords();
+  const { cook, stage, tell } = props;
+  const wraps: readonly Wrap[] =
+    stage.kind === 'foil' ? FOIL_WRAPS : stage.kind === 'paper' ? PAPER_WRAPS : [];
+  const places: readonly Place[] = isWaiting(stage) ? PLACES.wait : PLACES.heat;
+  const place = usualPlace(stage);
+  return (
+    <div className="written-figures stage-more">
+      {wraps.length > 0 ? (
+        <Told label={text('web.stage.wrap')}>
+          <select
+            className="cell-pick"
+            value={stage.wrap ?? ''}
+            onChange={(event) => tell({ wrap: (event.target.value || undefined) as Wrap | undefined })}
+          >
+            {stage.kind === 'paper' ? <option value="">{text('web.wrap.any')}</option> : null}
+            {wraps.map((wrap) => (
+              <option key={wrap} value={stage.kind === 'foil' && wrap === 'tight' ? '' : wrap}>
+                {text(`web.wrap.${wrap}`)}
+              </option>
+            ))}
+          </select>
+        </Told>
+      ) : null}
+      {isWrapped(stage) ? (
+        <WrittenFigure
+          label={text('web.stage.liquid')}
+          kind="volume"
+          value={stage.liquid}
+          limits={STAGE_LIMITS.liquid}
+          example={quantity('volume', 45, 'mL')}
+          onKeep={(liquid) => tell({ liquid })}
+        />
+      ) : null}
+      <Told label={text('web.stage.where')}>
+        <select
+          className="cell-pick"
+          value={place}
+          onChange={(event) => tell({ in: event.target.value as Place })}
+        >
+          {places.map((one) => (
+            <option key={one} value={one}>
+              {text(`web.where.${one}`)}
+            </option>
+          ))}
+        </select>
+      </Told>
+      {isWaiting(stage) ? (
+        <WrittenFigure
+          label={text('web.stage.air')}
+          kind="temperature"
+          value={stage.at}
+          limits={STAGE_LIMITS.at}
+          example={quantity('temperature', place === 'warmer' || place === 'oven' ? 65 : 20, '°C')}
+          onKeep={(at) => tell({ at })}
+        />
+      ) : (
+        <WrittenFigure
+          label={text(stage.in === 'oven' ? 'web.stage.oven-at' : 'web.stage.pit-at')}
+          kind="temperature"
+          value={stage.pit}
+          limits={STAGE_LIMITS.pit}
+          example={
+            stage.in === 'oven' && cook.kitchen.ovenTemperature
+              ? cook.kitchen.ovenTemperature
+              : cook.pit.temperature
+          }
+          onKeep={(pit) => tell({ pit })}
+        />
+      )}
+      {isWaiting(stage) || isWrapped(stage) ? null : <Spritzing stage={stage} tell={tell} />}
+    </div>
+  );
+}
+
+function Told(props: { label: string; children: ReactNode }) {
+  return (
+    // biome-ignore lint/a11y/noLabelWithoutControl: the select is its child
+    <label className="written-figure">
+      <span>{props.label}</span>
+      {props.children}
+    </label>
+  );
+}
+
+/** How much is sprayed on one item, and how often. */
+function Spritzing({ stage, tell }: { stage: Stage; tell: Tell }) {
+  const { text } = useWords();
+  const { spritz } = stage;
+  if (!spritz)
+    return (
+      <Key kind="plain" onClick={() => tell({ spritz: FIRST_SPRITZ })}>
+        {text('web.stage.spritz-it')}
+      </Key>
+    );
+  const { amount, every } = spritz;
+  return (
+    <>
+      {amount.kind === 'mass' ? (
+        <WrittenFigure
+          label={text('web.stage.spritz')}
+          kind="mass"
+          value={amount}
+          limits={SPRITZ_MASS}
+          example={quantity('mass', 15, 'g')}
+          isNeeded
+          onKeep={(kept) => kept && tell({ spritz: { amount: kept, every } })}
+        />
+      ) : (
+        <WrittenFigure
+          label={text('web.stage.spritz')}
+          kind="volume"
+          value={amount}
+          limits={SPRITZ_VOLUME}
+          example={FIRST_SPRITZ.amount}
+          isNeeded
+          onKeep={(kept) => kept && tell({ spritz: { amount: kept, every } })}
+        />
+      )}
+      <WrittenFigure
+        label={text('web.stage.spritz-every')}
+        kind="time"
+        value={every}
+        limits={STAGE_LIMITS.every}
+        example={FIRST_SPRITZ.every}
+        isNeeded
+        onKeep={(kept) => kept && tell({ spritz: { amount, every: kept } })}
+      />
+      <Key kind="plain" onClick={() => tell({ spritz: undefined })}>
+        {text('web.stage.spritz-none')}
+      </Key>
+    </>
+  );
+}
+
+/** What is told beyond kind and end, in a few words: stands under the kind while the rest is closed. */
+export function useMoreWords(): (stage: Stage) => string {
+  const { text, print } = useWords();
+  return (stage) =>
+    [
+      stage.wrap && text(`web.wrap.${stage.wrap}`),
+      stage.liquid && text('web.more.liquid', { amount: print.quantity(stage.liquid) }),
+      stage.in && stage.in !== 'pit' && text(`web.more.${stage.in}`),
+      stage.pit && print.quantity(stage.pit),
+      stage.at && print.quantity(stage.at),
+      stage.spritz &&
+        text('web.more.spritz', {
+          amount: print.quantity(stage.spritz.amount),
+          every: print.quantity(stage.spritz.every),
+        }),
+    ]
+      .filter(Boolean)
+      .join(', ');
+}
