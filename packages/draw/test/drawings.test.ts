@@ -123,6 +123,22 @@ describe('the bench', () => {
     expect(drawing.table.rows[1]![1]).toBe('?');
   });
 
+  test('the axis shows the looks that the simmer passes through, three at least, so that its climb is seen', () => {
+    const namesOn = (moments: typeof simmer.moments): string[] => {
+      const drawn = JSON.stringify(
+        simmerChart({ ...simmer, moments }, simmerWords, { width: 700, id: 't' }).marks,
+      );
+      return simmerWords.looks.filter((look) => drawn.includes(look));
+    };
+    const level = (at: number) =>
+      simmer.moments.map((moment) => ({ ...moment, level: at, lowLevel: at, highLevel: at }));
+    // From 0.8 to 3.86.
+    expect(namesOn(simmer.moments)).toEqual(['runs', 'pours', 'coats a spoon', 'holds a line']);
+    expect(namesOn(level(2.5))).toEqual(['coats a spoon', 'holds a line', 'spreads']);
+    expect(namesOn(level(5.9))).toEqual(['holds a line', 'spreads', 'stands']);
+    expect(namesOn(level(0))).toEqual(['runs', 'pours', 'coats a spoon']);
+  });
+
   test('the grip’s scales go there and back, and the foot of the stop is inside the drawing', () => {
     const drawing = simmerChart(simmer, simmerWords, { width: 700, id: 't' });
     for (const timeS of [0, 600, simmer.target.timeS])

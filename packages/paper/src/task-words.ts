@@ -1,6 +1,13 @@
 import { stageNames, type Task } from '@pitwright/engine';
 import type { Cook, Formula, Piece, Said, Stage } from '@pitwright/model';
-import { isSayable, listed, type Printer, writtenQuantity } from '@pitwright/words';
+import {
+  isSayable,
+  listed,
+  lowered,
+  type Printer,
+  spokenIngredient,
+  writtenQuantity,
+} from '@pitwright/words';
 import { type FormulaLineReport, type PlanReport, pieceOf } from './report.ts';
 
 type Params = NonNullable<Said['params']>;
@@ -19,9 +26,7 @@ export function pieceMass(piece: Piece, print: Printer): string | undefined {
 /** `the sauce` where the cook has one of its kind, else its name as it stands in a sentence. */
 function formulaName(formula: Formula, cook: Cook): string {
   const isOnly = cook.formulas.filter((one) => one.kind === formula.kind).length === 1;
-  return isOnly
-    ? `the ${formula.kind}`
-    : `the ${formula.name.charAt(0).toLowerCase()}${formula.name.slice(1)}`;
+  return isOnly ? `the ${formula.kind}` : `the ${lowered(formula.name)}`;
 }
 
 /** The stage that a task of a piece belongs to: the second part of `piece/stage/kind`, as `stageNames` gives it. */
@@ -49,7 +54,7 @@ const leftInPan = ({ formulas }: PlanReport, formulaId: string | undefined): Par
 
 /** `60 mL apple cider vinegar` */
 const amountAndName = ({ amount, name }: FormulaLineReport): string =>
-  `${writtenQuantity(amount)} ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  `${writtenQuantity(amount)} ${spokenIngredient(name)}`;
 
 function wrapParams(stage: Stage | undefined): Params {
   if (!stage) return {};

@@ -1,5 +1,6 @@
 import {
   benchMessages,
+  benchWaysMessages,
   METRIC,
   type MessageParams,
   type Printer,
@@ -42,7 +43,7 @@ export function ReaderProvider(props: { writing: Writing; zone: string; children
 export const usePrinter = (): Printer => use(Reader);
 
 /** What the places say around their answers. */
-const appMessages = { ...webMessages, ...benchMessages };
+const appMessages = { ...webMessages, ...benchMessages, ...benchWaysMessages };
 
 type WebId = keyof typeof appMessages;
 type ParamsOf<Id extends WebId> = Parameters<(typeof appMessages)[Id]>[0];

@@ -1,4 +1,5 @@
 import { benchMessages } from './messages/bench.ts';
+import { benchWaysMessages } from './messages/bench-ways.ts';
 import { calcMessages } from './messages/calc.ts';
 import { cutsMessages } from './messages/cuts.ts';
 import { dayMessages } from './messages/day.ts';
@@ -24,6 +25,7 @@ import { zonesMessages } from './messages/zones.ts';
 /** Every message of the tool, by id. An id stands in one subject only; a test holds that. */
 export const SUBJECTS: readonly Messages[] = [
   benchMessages,
+  benchWaysMessages,
   calcMessages,
   cutsMessages,
   dayMessages,

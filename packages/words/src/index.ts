@@ -5,11 +5,12 @@ export { clock, clockRange, date, dayKey, shortWeekday, weekday } from './figure
 export { duration, durationRange, elapsed } from './figures/duration.ts';
 export { length } from './figures/length.ts';
 export { mass, massRange } from './figures/mass.ts';
-export { capital, count, decimal, fraction, listed } from './figures/number.ts';
+export { capital, count, decimal, fraction, listed, lowered } from './figures/number.ts';
 export { type DayReading, readDay } from './figures/read-day.ts';
 export { difference, temperature, temperatureRange } from './figures/temperature.ts';
 export { volume } from './figures/volume.ts';
 export { benchMessages } from './messages/bench.ts';
+export { benchWaysMessages } from './messages/bench-ways.ts';
 export {
   type Message,
   type MessageParam,
@@ -20,6 +21,7 @@ export {
 export { webMessages } from './messages/web.ts';
 export { cutName, KNOWN_CUT_NAMES } from './names/cuts.ts';
 export { barkName, colourName, saltName, saltPartName } from './names/eaten.ts';
+export { spokenIngredient } from './names/ingredients.ts';
 export { biteName, levelName, pitName, rulesName, stageName } from './names/words.ts';
 export { type Printer, printer } from './printer.ts';
 export { writtenQuantity } from './quantity.ts';

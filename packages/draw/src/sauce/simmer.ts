@@ -50,6 +50,19 @@ const FOOT = 36;
 const STEPS_S = [60, 120, 300, 600, 900, 1800, 3600, 7200];
 const MASS_STEPS_G = [10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
 
+/** At least so many looks are shown, so that the curve has something to climb through. */
+const LEAST_LOOKS = 3;
+
+/** First and last look of the axis: those that the curve and its doubt pass through, the thicker neighbours first. */
+function looksPassed(moments: readonly SimmerMoment[], count: number): readonly [first: number, end: number] {
+  const lowest = Math.min(...moments.map((moment) => moment.lowLevel));
+  const highest = Math.max(...moments.map((moment) => moment.highLevel));
+  const first = Math.min(count - 1, Math.max(0, Math.floor(lowest)));
+  const end = Math.min(count, Math.max(first + 1, Math.ceil(highest)));
+  const wanted = Math.min(count, Math.max(end, first + LEAST_LOOKS));
+  return [Math.min(first, Math.max(0, wanted - LEAST_LOOKS)), wanted];
+}
+
 const stepFor = (span: number, most: number, steps: readonly number[]): number =>
   steps.find((step) => span / step <= most) ?? steps.at(-1)!;
 
@@ -71,7 +84,10 @@ export function simmerChart(chart: SimmerChart, words: SimmerWords, setting: Set
   // As far as the fastest run is known: beyond it a band would have one side only.
   const endS = moments.at(-1)!.timeS * chart.fast;
   const x = (timeS: number): number => x0 + (timeS / endS) * (x1 - x0);
-  const y = (level: number): number => y1 - (Math.min(6, level) / 6) * (y1 - y0);
+  const all = chart.other ? [...moments, ...chart.other] : moments;
+  const [firstLook, endLook] = looksPassed(all, words.looks.length);
+  const y = (level: number): number =>
+    y1 - ((Math.min(endLook, Math.max(firstLook, level)) - firstLook) / (endLook - firstLook)) * (y1 - y0);
   const yMass = (massG: number): number => y1 - ((massG - g0) / (g1 - g0)) * (y1 - y0);
   const along = (of: (moment: SimmerMoment) => number, time = 1): Point[] =>
     moments.map((moment) => [x(moment.timeS * time), of(moment)]);
@@ -79,14 +95,17 @@ export function simmerChart(chart: SimmerChart, words: SimmerWords, setting: Set
     path(closed([...upper, ...[...lower].reverse()]), className);
   const timeStep = stepFor(endS, narrow ? 4 : 7, STEPS_S);
   const targetLook = Math.min(5, Math.floor(target.level));
-  const marks: Mark[] = words.looks.flatMap((look, i) => [
-    ...(i % 2 === 1 ? [rect(x0, y(i + 1), x1 - x0, y(i) - y(i + 1), 'lookBand')] : []),
-    line(x0, y(i), x1, y(i), 'grid1'),
-    text(x1 + 8, y(i + 0.5) + 5, look, {
-      size: narrow ? 13.5 : BODY,
-      className: i === targetLook ? 'ink strong' : 'ink2',
-    }),
-  ]);
+  const marks: Mark[] = words.looks.slice(firstLook, endLook).flatMap((look, place) => {
+    const i = firstLook + place;
+    return [
+      ...(i % 2 === 1 ? [rect(x0, y(i + 1), x1 - x0, y(i) - y(i + 1), 'lookBand')] : []),
+      line(x0, y(i), x1, y(i), 'grid1'),
+      text(x1 + 8, y(i + 0.5) + 5, look, {
+        size: narrow ? 13.5 : BODY,
+        className: i === targetLook ? 'ink strong' : 'ink2',
+      }),
+    ];
+  });
   for (let timeS = 0; timeS <= endS; timeS += timeStep) {
     marks.push(
       line(x(timeS), y0, x(timeS), y1, 'grid1'),

@@ -48,8 +48,9 @@ export {
   type ResolvedLine,
 } from './formulaLines.ts';
 export { type CoatTime, coatSetTime, glazeSetTimeS } from './glazeSet.ts';
+export { PLATED_SD, THICKNESS_SD } from './goal.ts';
 export { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
-export { stepsApart, TASTES, type Taste, tastesOf, WEBER } from './jnd.ts';
+export { STRESS_WEBER, stepsApart, TASTES, type Taste, tastesOf, WEBER } from './jnd.ts';
 export { type Keeping, keeping } from './keeping.ts';
 export {
   ingredientFromLabel,
@@ -60,6 +61,7 @@ export {
   labelSpan,
   type OwnIngredient,
   ownIngredients,
+  type Span,
 } from './label.ts';
 export {
   BRUSHED_C,
@@ -94,8 +96,10 @@ export {
   wantedFrom,
 } from './rebalance.ts';
 export {
+  type BrineMade,
   blendSalt,
   brinedSaltG,
+  brineOf,
   COATINGS,
   type Coating,
   type DryBrine,

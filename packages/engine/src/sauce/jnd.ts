@@ -9,7 +9,8 @@ import { sweetnessG } from './taste.ts';
 export const TASTES = ['sweet', 'sour', 'salt', 'heat', 'thick'] as const;
 export type Taste = (typeof TASTES)[number];
 
-/** Yield stress goes with the pulp to 2.6, so a 25 % step in stress is 9 % of pulp. */
+/** Noticeable step of a yield stress. It goes with the pulp to 2.6, so this is 9 % of pulp. */
+export const STRESS_WEBER = 0.25;
 export const WEBER: Readonly<Record<Taste, number>> = {
   sweet: 0.1,
   sour: 0.15,

@@ -1,6 +1,6 @@
 /** Rubs and brines: how much salt gets to the eater, from where, and how deep. */
 import type { Said } from '@pitwright/model';
-import { type BatchLine, batchMassG, batchOf, SALT_PER_SODIUM, saltG } from './batch.ts';
+import { type Batch, type BatchLine, batchMassG, batchOf, SALT_PER_SODIUM, saltG } from './batch.ts';
 import { labelSpan, type Span } from './label.ts';
 import { brineEquilibrium, saltDepthM, saltDiffusivity, saltUptake, saltUptakeTimeS } from './meatSalt.ts';
 
@@ -89,6 +89,9 @@ export function dryBrine(thicknessM: number, timeS: number, temperatureC = 5): D
   };
 }
 
+const saidOfStrength = (saltKg: number, waterKg: number): Said[] =>
+  saltKg / ((waterKg + saltKg) / 1000) > NEUTRAL_KG_M3 ? [{ id: 'sauce.brine-draws-water' }] : [];
+
 export interface BrineRecipe {
   readonly saltG: number;
   /** In the water before the meat goes in [1]. */
@@ -120,13 +123,43 @@ export function equilibriumBrine(
   const saltKg = (target * (meatKg * WATER_FRACTION + waterKg)) / (1 - target);
   const diffusivity = saltDiffusivity(temperatureC);
   const strength = saltKg / (saltKg + waterKg);
-  const isStrong = saltKg / ((waterKg + saltKg) / 1000) > NEUTRAL_KG_M3;
   return {
     saltG: saltKg * 1000,
     strength,
     halfS: saltUptakeTimeS(thicknessM, 'both', diffusivity, 0.5),
     nineTenthsS: saltUptakeTimeS(thicknessM, 'both', diffusivity, EVEN),
-    said: isStrong ? [{ id: 'sauce.brine-draws-water' }] : [],
+    said: saidOfStrength(saltKg, waterKg),
+  };
+}
+
+export interface BrineMade {
+  readonly saltG: number;
+  readonly waterKg: number;
+  /** Salt of the brine itself [1]. */
+  readonly strength: number;
+  /** Salt in the water of meat and brine once even [1]; missing where no meat is in it. */
+  readonly evenAt?: number;
+  readonly nineTenthsS: number;
+  readonly said: readonly Said[];
+}
+
+/**
+ * What a brine as it is made does to the meat that lies in it.
+ *
+ * @param batch  the brine
+ * @param meatKg  raw, in all
+ * @param thicknessM  of the thickest place
+ */
+export function brineOf(batch: Batch, meatKg: number, thicknessM: number, temperatureC = 4): BrineMade {
+  const salt = saltG(batch) / 1000;
+  const waterKg = batch.waterG / 1000;
+  return {
+    saltG: salt * 1000,
+    waterKg,
+    strength: salt / (salt + waterKg),
+    ...(meatKg > 0 && { evenAt: salt / (meatKg * WATER_FRACTION + waterKg + salt) }),
+    nineTenthsS: saltUptakeTimeS(thicknessM, 'both', saltDiffusivity(temperatureC), EVEN),
+    said: saidOfStrength(salt, waterKg),
   };
 }
 

@@ -45,3 +45,6 @@ export const listed = (items: readonly string[], last = 'and'): string =>
 
 /** First letter upright, for the head of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** First letter small, for a name inside a sentence. */
+export const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

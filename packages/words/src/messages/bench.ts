@@ -63,14 +63,23 @@ const onTimer = ({ p50, p10, p90 }: Minutes): string => {
 
 const sentence = {
   'bench.answer.minutes': (p: Minutes) => onTimer(p),
-  'bench.answer.simmer': (p: { lid: string; pot: string; fridge: string }) =>
-    `on the burner${p.lid === 'open' ? ', lid off' : ''}. ${capital(look(p.pot))} hot, **${look(p.fridge)}** cold.`,
+  'bench.answer.simmer': (p: { lid: string; pot: string; fridge: string; late: string }) =>
+    `on the burner${p.lid === 'open' ? ', lid off' : ''}${p.late === '' ? '' : `, then stir in ${p.late}`}. ${capital(look(p.pot))} hot, **${look(p.fridge)}** cold.`,
   'bench.answer.mixed': (p: { mass: number; fridge: string }, print: Printer) =>
     `**${grams(p.mass, print)}**, mixed and not cooked. From the fridge it **${look(p.fridge)}**.`,
   'bench.answer.rub': (p: { perKg: number; rub: number }, print: Printer) =>
     `**${print.number(p.perKg, 1)} g of salt** to a kilo of edible meat, from ${grams(p.rub, print)} of this on all of it.`,
   'bench.answer.brine': (p: { salt: number; water: Quantity; hours: number }, print: Printer) =>
     `**${grams(p.salt, print)} of salt** in ${print.quantity(p.water)} of water, nine tenths there after **${p.hours} h**.`,
+  'bench.answer.brine-made': (
+    p: { salt: number; water: Quantity; even?: number; hours: number },
+    print: Printer,
+  ) =>
+    `**${grams(p.salt, print)} of salt** in ${print.quantity(p.water)} of water. ${
+      p.even === undefined
+        ? 'No meat is told for it.'
+        : `The meat comes to **${print.number(100 * p.even, 1)} %**, nine tenths of the way after **${p.hours} h**.`
+    }`,
   'bench.answer.spritz': (p: { mass: number; salt: number }, print: Printer) =>
     `**${grams(p.mass, print)}** of it, with ${p.salt < 0.05 ? 'no salt' : `${grams(p.salt, print)} of salt`} in it.`,
   'bench.answer.cannot': () => 'This formula does not work out yet.',
@@ -158,14 +167,21 @@ const pasting = {
   'bench.paste.into': (p: { name: string }) => `Add it to ${p.name}`,
 };
 
+/** What the solid and the dashed line of the balance are, by what stands beside the formula. */
+const NOW_BESIDE: Readonly<Record<string, string>> = {
+  swap: 'before the swap',
+  'as-written': 'as it is made',
+};
+const OTHER_BESIDE: Readonly<Record<string, string>> = { swap: 'after it', 'as-written': 'as written' };
+
 const balance = {
   'bench.balance.sentence': (p: { scales: string; wanted: string }) =>
     `On the scales: ${p.scales}.${p.wanted}`,
   'bench.balance.on': (p: { name: string; value: string; unit: string }) => `${p.name} ${p.value} ${p.unit}`,
-  'bench.balance.caption': (p: { isSwapped: number }) =>
-    p.isSwapped
-      ? 'Solid: as written. Grey: our doubt. Dotted box: nobody tells the difference. Dashed: after the swap.'
-      : 'Solid: as written. Grey: our doubt. Dotted box: nobody tells the difference.',
+  'bench.balance.caption': (p: { beside: string }) =>
+    `Solid: ${NOW_BESIDE[p.beside] ?? 'as written'}. Grey: our doubt. Dotted box: nobody tells the difference.${
+      p.beside === '' ? '' : ` Dashed: ${OTHER_BESIDE[p.beside]}.`
+    }`,
   'bench.scale.sweet': () => 'sweet',
   'bench.scale.sour': () => 'sour',
   'bench.scale.salt': () => 'salt',
@@ -182,14 +198,14 @@ const balance = {
   'bench.unit.solids': () => '°Brix',
   'bench.unit.hot': () => 'Pa',
   'bench.head.scale': () => 'scale',
-  'bench.head.value': () => 'as written',
+  'bench.head.value': (p: { beside: string }) => NOW_BESIDE[p.beside] ?? 'as written',
   'bench.head.doubt': () => 'doubt',
   'bench.head.wanted': () => 'same to the tongue',
-  'bench.head.other': () => 'after the swap',
+  'bench.head.other': (p: { beside: string }) => OTHER_BESIDE[p.beside] ?? 'beside it',
   'bench.ph-unknown': () => 'pH unknown: too much of it has no known pH.',
   'bench.swap': () => 'Swap',
   'bench.swap.for': (p: { name: string }) => `${p.name} for`,
-  'bench.swap.as-written': () => 'as written',
+  'bench.swap.as-written': () => 'as it is',
   'bench.swap.another': () => 'another',
   'bench.swap.other': () => 'Something else',
   'bench.swap.dashed': (p: { name: string }) => `Dashed: with **${p.name}**.`,
@@ -293,7 +309,7 @@ const after = {
     `Make ${print.number(p.factor, 2)} times as much`,
   'bench.keeps': () => 'Keeping and cooling',
   'bench.keeps.use-by': (p: { low: number; high: number }) =>
-    `Use within ${p.low} to ${p.high} days of making it.`,
+    `Use within **${p.low} days** of making it${p.high > p.low ? `: the label says so. At its best it keeps ${p.high}.` : '.'}`,
   'bench.cooled': (p: { vessel: string; around: string; passes: number; firstS?: number }, print: Printer) =>
     `${capital(VESSELS[p.vessel] ?? p.vessel)} ${SURROUNDS[p.around] ?? p.around}: ${
       p.firstS === undefined ? 'never' : print.exactDurationS(p.firstS)
@@ -339,8 +355,10 @@ const after = {
   'bench.label.net': (p: { mass: number }, print: Printer) => `${grams(p.mass, print)}`,
   'bench.label.ingredients': (p: { names: string }) => `Ingredients: ${p.names}.`,
   'bench.label.demo': () => 'Demo',
-  'bench.card.steps': () =>
-    'Weigh everything into the pan. Simmer, stirring, until it looks as said. Fill clean jars, cool them quickly, keep them cold.',
+  'bench.card.steps': (p: { late: string }) =>
+    p.late === ''
+      ? 'Weigh everything into the pan. Simmer, stirring, until it looks as said. Fill clean jars, cool them quickly, keep them cold.'
+      : `Weigh everything else into the pan. Simmer, stirring, until it looks as said. Take it off, then stir in ${p.late}. Fill clean jars, cool them quickly, keep them cold.`,
 };
 
 const SALT_FROM: Readonly<Record<string, string>> = {

@@ -1,4 +1,5 @@
 import type { Quantity } from '@pitwright/model';
+import { spokenIngredient } from '../names/ingredients.ts';
 import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
@@ -82,9 +83,9 @@ const atTheStove = {
 /** How long it keeps: cold, whatever its pH. */
 const keepingWords = {
   'sauce.keep-sour': (p: { ph: number }, print: Printer) =>
-    `About pH ${phText(p.ph, print)}: two to four weeks in a clean jar in the fridge.`,
+    `About pH ${phText(p.ph, print)}: sour enough to keep for weeks in a clean jar in the fridge.`,
   'sauce.keep-fairly-sour': (p: { ph: number }, print: Printer) =>
-    `About pH ${phText(p.ph, print)}: one to two weeks in a clean jar in the fridge.`,
+    `About pH ${phText(p.ph, print)}: sour enough to keep for a week or two in a clean jar in the fridge.`,
   'sauce.keep-not-sour': (p: { ph: number }, print: Printer) =>
     `About pH ${phText(p.ph, print)}, not sour enough to keep: treat it like any cooked dish, 3 to 4 days in the fridge.`,
   'sauce.keep-ph-unknown': () =>
@@ -195,7 +196,7 @@ const labels = {
     `${p.name}: for how many grams are these figures? Copy the serving size.`,
   'sauce.label-negative': (p: Named) => `${p.name}: a figure on a label is never less than nothing.`,
   'sauce.label-too-little': (p: Named & { field: string }) =>
-    `${p.name}: the label’s ${FIELD_NAMES[p.field] ?? p.field} is missing. What is not said stays unknown, so copy it too.`,
+    `${p.name}: the label’s ${FIELD_NAMES[p.field] ?? p.field} is missing. Fat, carbohydrate, protein and salt are all needed: what they leave is water.`,
   'sauce.label-sugars-over': (p: Named) =>
     `${p.name}: there is more sugar than carbohydrate. One of the two is miscopied.`,
   'sauce.label-over-whole': (p: Named) =>
@@ -225,10 +226,12 @@ const stepsText = (steps: number): string => (steps < 2 ? 'just noticeably' : st
 
 /** The least change that brings a sauce back. */
 const rebalanced = {
-  'sauce.rebalance-more': (p: Shifted) => `${grams(p.change)} more ${p.name}, ${grams(p.to)} in all.`,
-  'sauce.rebalance-less': (p: Shifted) => `${grams(p.change)} less ${p.name}, ${grams(p.to)} in all.`,
-  'sauce.rebalance-add': (p: Shifted) => `Add ${grams(p.to)} ${p.name}.`,
-  'sauce.rebalance-leave-out': (p: Shifted) => `Leave out the ${p.name}.`,
+  'sauce.rebalance-more': (p: Shifted) =>
+    `${grams(p.change)} more ${spokenIngredient(p.name)}, ${grams(p.to)} in all.`,
+  'sauce.rebalance-less': (p: Shifted) =>
+    `${grams(p.change)} less ${spokenIngredient(p.name)}, ${grams(p.to)} in all.`,
+  'sauce.rebalance-add': (p: Shifted) => `Add ${grams(p.to)} of ${spokenIngredient(p.name)}.`,
+  'sauce.rebalance-leave-out': (p: Shifted) => `Leave out the ${spokenIngredient(p.name)}.`,
   'sauce.rebalance-nothing': () => 'Nobody will tell the two apart. Change nothing.',
   'sauce.rebalance-still-more': (p: { taste: string; steps: number }) =>
     `It stays ${stepsText(p.steps)} ${TASTE_MORE[p.taste]}: unlock a line that brings less of it.`,

@@ -1,6 +1,7 @@
 import { type BalanceScale, balanceLine } from '@pitwright/draw';
-import { findIngredient, type SauceOutcome, TASTES } from '@pitwright/engine/sauce';
+import { findIngredient, type SauceOutcome, STRESS_WEBER, TASTES, WEBER } from '@pitwright/engine/sauce';
 import type { Formula } from '@pitwright/model';
+import { capital, spokenIngredient } from '@pitwright/words';
 import { Choice } from '../../parts/choice.tsx';
 import { Drawn } from '../../parts/drawn.tsx';
 import { Pick } from '../../parts/field.tsx';
@@ -8,14 +9,10 @@ import { Key } from '../../parts/key.tsx';
 import { useWidth } from '../../parts/width.ts';
 import { saidWords } from '../../said.ts';
 import { useWords, type Words } from '../../words.tsx';
+import { p90Of, stressSpread } from './doubt.ts';
 import { setLine, takeOver, weighed } from './edit.ts';
 import type { Seen, Swap } from './messages.ts';
 import { isLiquid, othersFor, swappable } from './swaps.ts';
-
-/** Noticeable steps as shares of what is there (the sauce page of docs/models): nobody tells within one. */
-const WEBER = { sweet: 0.1, salt: 0.12, heat: 0.35, stress: 0.25, solids: 0.05 } as const;
-/** Log spread of the foreseen yield stress at 8 times in 10. */
-const STRESS_SPREAD = Math.exp(1.2816 * 0.4);
 
 /** A round end of a scale that leaves the value in its lower two thirds. */
 function roundEnd(value: number): number {
@@ -31,12 +28,13 @@ const decimalsOf = (end: number): number => (end >= 40 ? 0 : end >= 4 ? 1 : 2);
 function scalesOf(
   now: SauceOutcome,
   other: SauceOutcome | undefined,
+  isPlated: boolean,
   { text, print }: Words,
 ): BalanceScale[] {
   const upTo = (
     id: 'sweet' | 'salt' | 'heat' | 'solids' | 'hot' | 'cold',
     of: (outcome: SauceOutcome) => number,
-    step: number,
+    step: number | undefined,
     doubt: (value: number) => readonly [number, number],
     unit: 'sweet' | 'salt' | 'heat' | 'solids' | 'hot' = id === 'cold' ? 'hot' : id,
   ): BalanceScale => {
@@ -51,13 +49,14 @@ function scalesOf(
       ticks: ticksTo(end),
       value,
       doubt: doubt(value),
-      wanted: [value * (1 - step), value * (1 + step)],
+      ...(step !== undefined && { wanted: [value * (1 - step), value * (1 + step)] as const }),
       ...(other && { other: of(other) }),
       print: (figure) => print.number(figure, decimalsOf(end)),
     };
   };
   const within = (share: number) => (value: number) => [value * (1 - share), value * (1 + share)] as const;
-  const spread = (value: number) => [value / STRESS_SPREAD, value * STRESS_SPREAD] as const;
+  const off = stressSpread(isPlated);
+  const spread = (value: number) => [value / off, value * off] as const;
   const { ph, phSd } = now.after;
   return [
     upTo('sweet', (o) => o.after.sweetness, WEBER.sweet, within(0.05)),
@@ -68,34 +67,38 @@ function scalesOf(
       from: 5,
       to: 2.6,
       ticks: [5, 4.4, 3.8, 3.2, 2.6],
-      ...(ph !== undefined && { value: ph, doubt: [ph - 1.2816 * phSd, ph + 1.2816 * phSd] as const }),
+      ...(ph !== undefined && { value: ph, doubt: [ph - p90Of(phSd), ph + p90Of(phSd)] as const }),
       ...(other?.after.ph !== undefined && { other: other.after.ph }),
       print: (figure) => print.number(figure, 1),
     },
     upTo('salt', (o) => o.after.saltPercent, WEBER.salt, within(0.05)),
     upTo('heat', (o) => o.after.scoville, WEBER.heat, within(0.35)),
-    upTo('solids', (o) => o.after.brix, WEBER.solids, within(0.04)),
-    upTo('hot', (o) => o.looks.pot.yieldStressPa, WEBER.stress, spread),
-    upTo('cold', (o) => o.looks.fridge.yieldStressPa, WEBER.stress, spread),
+    upTo('solids', (o) => o.after.brix, undefined, within(0.04)),
+    upTo('hot', (o) => o.looks.pot.yieldStressPa, STRESS_WEBER, spread),
+    upTo('cold', (o) => o.looks.fridge.yieldStressPa, STRESS_WEBER, spread),
   ];
 }
 
 /** The formula as one line across the scales; another liquid, sugar or acid dashed, and what brings it back. */
 export function Balance(props: {
+  isPlated: boolean;
   formula: Formula;
   seen: Seen;
   outcome: SauceOutcome;
   swap: Swap | undefined;
   onSwap: (swap: Swap | undefined) => void;
   onKeep: (formula: Formula) => void;
+  /** Kept as another way to make it, under this name. */
+  onVariant: (name: string, made: Formula) => void;
 }) {
   const words = useWords();
   const { text } = words;
   const { seen, outcome } = props;
   const [box, width] = useWidth<HTMLDivElement>();
   const swapped = seen.swapped;
-  const other = swapped?.outcome.ok ? swapped.outcome : undefined;
-  const scales = scalesOf(outcome, other, words);
+  const other = swapped ? (swapped.outcome.ok ? swapped.outcome : undefined) : seen.asWritten?.outcome;
+  const beside = other ? (swapped ? 'swap' : 'as-written') : '';
+  const scales = scalesOf(outcome, other, props.isPlated, words);
   const sentence = text('bench.balance.sentence', {
     scales: scales
       .filter((scale) => scale.value !== undefined)
@@ -117,10 +120,10 @@ export function Balance(props: {
                 sentence,
                 head: [
                   text('bench.head.scale'),
-                  text('bench.head.value'),
+                  text('bench.head.value', { beside }),
                   text('bench.head.doubt'),
                   text('bench.head.wanted'),
-                  text('bench.head.other'),
+                  text('bench.head.other', { beside }),
                 ],
               },
               { width, id: 'balance' },
@@ -128,7 +131,7 @@ export function Balance(props: {
           />
         ) : null}
       </div>
-      <p className="small quiet">{text('bench.balance.caption', { isSwapped: other ? 1 : 0 })}</p>
+      <p className="small quiet">{text('bench.balance.caption', { beside })}</p>
       {outcome.after.ph === undefined ? <p className="small">{text('bench.ph-unknown')}</p> : null}
     </section>
   );
@@ -144,6 +147,8 @@ function SwapPart(props: {
   swap: Swap | undefined;
   onSwap: (swap: Swap | undefined) => void;
   onKeep: (formula: Formula) => void;
+  /** Kept as another way to make it, under this name. */
+  onVariant: (name: string, made: Formula) => void;
 }) {
   const { text, rich, print } = useWords();
   const { formula, seen, outcome, swap, onSwap, onKeep } = props;
@@ -190,7 +195,7 @@ function SwapPart(props: {
           onChoose={choose}
           options={[
             { value: AS_WRITTEN, text: text('bench.swap.as-written') },
-            ...quick.map((one) => ({ value: one.id, text: shortName(one.name) })),
+            ...quick.map((one) => ({ value: one.id, text: capital(spokenIngredient(one.name)) })),
             ...(others.length > 2 ? [{ value: OTHER, text: text('bench.swap.another') }] : []),
           ]}
         />
@@ -206,7 +211,7 @@ function SwapPart(props: {
       {swapped && chosen ? (
         <div className="swap-said" aria-live="polite">
           <p>
-            {rich('bench.swap.dashed', { name: shortName(otherName) })}{' '}
+            {rich('bench.swap.dashed', { name: spokenIngredient(otherName) })}{' '}
             {back?.ok
               ? text('bench.swap.moves', {
                   changes: moved.length > 0 ? text('bench.listed', { items: moved.join('|') }) : '',
@@ -232,6 +237,18 @@ function SwapPart(props: {
                     onClick={() => onKeep(takeOver(formula, { index, ingredient: chosen }, back))}
                   >
                     {text('bench.swap.take')}
+                  </Key>
+                ) : null}
+                {back.ok ? (
+                  <Key
+                    onClick={() =>
+                      props.onVariant(
+                        text('bench.variant.with', { name: spokenIngredient(otherName) }),
+                        takeOver(formula, { index, ingredient: chosen }, back),
+                      )
+                    }
+                  >
+                    {text('bench.swap.as-variant')}
                   </Key>
                 ) : null}
                 <Key
@@ -260,6 +277,3 @@ function SwapPart(props: {
     </div>
   );
 }
-
-/** The head of a catalogue's name: `Apple juice, unsweetened` → `Apple juice`. */
-const shortName = (name: string): string => name.split(/[,(]/)[0]!.trim();

@@ -1,10 +1,11 @@
-import { batchMassG, type Coating, saltG, THICKNESS_WORDS } from '@pitwright/engine/sauce';
+import { batchMassG, brineOf, type Coating, saltG, THICKNESS_WORDS } from '@pitwright/engine/sauce';
 import type { Formula } from '@pitwright/model';
 import { Answer } from '../../parts/answer.tsx';
 import { Ask } from '../../parts/ask.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
+import { lateWords } from './printed-cards.tsx';
 import { saltOnMeat } from './salt-on-meat.ts';
 import type { Bench } from './use-bench.ts';
 
@@ -41,6 +42,20 @@ export function BenchAnswer(props: { formula: Formula | undefined; bench: Bench;
     const { perKg, rubG } = saltOnMeat(seen, outcome, props.coating);
     return <Answer live>{rich('bench.answer.rub', { perKg, rub: rubG })}</Answer>;
   }
+  if (formula.kind === 'brine') {
+    const { meatKg, thicknessM } = seen.onMeat;
+    const brine = brineOf(outcome.finished, meatKg, thicknessM);
+    return (
+      <Answer live>
+        {rich('bench.answer.brine-made', {
+          salt: brine.saltG,
+          water: { kind: 'volume', si: brine.waterKg / 1000 },
+          ...(brine.evenAt !== undefined && { even: brine.evenAt }),
+          hours: Math.round(brine.nineTenthsS / 3600),
+        })}
+      </Answer>
+    );
+  }
   if (formula.kind !== 'sauce')
     return (
       <Answer live>{rich('bench.answer.spritz', { mass: massG, salt: saltG(outcome.finished) })}</Answer>
@@ -58,6 +73,7 @@ export function BenchAnswer(props: { formula: Formula | undefined; bench: Bench;
         {rich('bench.answer.minutes', outcome.simmerS)}
       </Ask>{' '}
       {rich('bench.answer.simmer', {
+        late: lateWords(outcome),
         lid: formula.simmer?.lid ?? 'open',
         pot: THICKNESS_WORDS[outcome.looks.pot.thickness],
         fridge,

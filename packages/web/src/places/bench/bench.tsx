@@ -1,7 +1,14 @@
 import type { Coating } from '@pitwright/engine/sauce';
-import { type Cook, changesBetween, createEntry, type Formula, setEntry } from '@pitwright/model';
+import {
+  type Cook,
+  changesBetween,
+  createEntry,
+  type Formula,
+  madeFormula,
+  setEntry,
+} from '@pitwright/model';
 import { newId } from '@pitwright/store';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
@@ -12,14 +19,18 @@ import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { Balance } from './balance.tsx';
 import { BenchAnswer } from './bench-answer.tsx';
 import { Consequences } from './consequences-below.tsx';
-import { emptyFormula, setLines, withFormula } from './edit.ts';
+import { emptyFormula, scaled, setLine, setLines, withFormula } from './edit.ts';
 import { FormulaSheet } from './formula-sheet.tsx';
 import type { Corrections, PackPrice, Seen, Swap } from './messages.ts';
 import { OnMeatPart } from './on-meat.tsx';
+import { KnownIngredients } from './own.tsx';
+import { OwnLabels } from './own-labels.tsx';
 import { Paste } from './paste.tsx';
 import { PrintedCards } from './printed-cards.tsx';
 import { Simmering } from './simmering.tsx';
 import { useBench } from './use-bench.ts';
+import { addVariant, keptAs } from './variants.ts';
+import { VariantsPart } from './variants-part.tsx';
 import './bench.css';
 
 /** What is kept beside the cook under one name, and how to write it down. */
@@ -46,7 +57,11 @@ function withoutSwap(seen: Seen): Seen {
   return rest;
 }
 
-export default ofCook(BenchSheet);
+export default ofCook((props) => (
+  <KnownIngredients labels={props.cook.labels}>
+    <BenchSheet {...props} />
+  </KnownIngredients>
+));
 
 /** What a formula does: by weight, live. */
 function BenchSheet(props: { cook: Cook }) {
@@ -55,9 +70,11 @@ function BenchSheet(props: { cook: Cook }) {
   const writer = useCookWriter(cook);
   const [formulaId, setFormulaId] = useState<string | undefined>(cook.formulas[0]?.id);
   const [swap, setSwap] = useState<Swap>();
-  const [isPasting, setPasting] = useState(false);
+  const [below, setBelow] = useState<'paste' | 'own'>();
+  const [adding, setAdding] = useState<string>();
   const [coating, setCoating] = useState<Coating>('light');
-  const formula = cook.formulas.find((one) => one.id === formulaId) ?? cook.formulas[0];
+  const written = cook.formulas.find((one) => one.id === formulaId) ?? cook.formulas[0];
+  const formula = useMemo(() => written && madeFormula(written), [written]);
   const [corrections, writeCorrections] = useSetting(`bench.${cook.id}.${formula?.id}`, NO_CORRECTIONS);
   const [prices, writePrices] = useSetting('prices', NO_PRICES);
   const shownSwap = formula && swap && formula.lines[swap.index] ? swap : undefined;
@@ -67,16 +84,28 @@ function BenchSheet(props: { cook: Cook }) {
     void writer.keep(next);
     setSwap(undefined);
   };
-  const keep = (next: Formula) => keepCook(withFormula(cook, next));
+  const keepWritten = (next: Formula) => keepCook(withFormula(cook, next));
+  const keep = (next: Formula) => {
+    if (written) keepWritten(keptAs(written, next));
+  };
+  /** All of it, whichever way it is made; the line it was asked by to the gram. */
+  const scaleAll = (factor: number, index?: number, amount?: Formula['lines'][number]['amount']) => {
+    if (!written) return;
+    const next = scaled(written, factor);
+    keepWritten(
+      index === undefined || !amount ? next : keptAs(next, setLine(madeFormula(next), index, { amount })),
+    );
+  };
   const choose = (id: string) => {
     setFormulaId(id);
     setSwap(undefined);
+    setAdding(undefined);
   };
   const addFormula = (name: string, kind: Formula['kind'], lines: Formula['lines']) => {
     const added = setLines(emptyFormula(newId(), name, kind), lines);
     keepCook({ ...cook, formulas: [...cook.formulas, added] });
     choose(added.id);
-    setPasting(false);
+    setBelow(undefined);
   };
   // What a swap does is only offered for the lines as they stand.
   const seen = bench.seen && !bench.isFresh ? withoutSwap(bench.seen) : bench.seen;
@@ -100,15 +129,26 @@ function BenchSheet(props: { cook: Cook }) {
           ) : null}
           <div className="bench-becomes">
             <BenchAnswer formula={formula} bench={bench} coating={coating} />
-            {formula && seen && outcome && formula.kind === 'sauce' ? (
+            {written && formula && formula.lines.length > 0 ? (
+              <VariantsPart
+                key={`${formula.id}-variants`}
+                written={written}
+                made={formula}
+                seen={seen}
+                onKeep={keepWritten}
+              />
+            ) : null}
+            {written && formula && seen && outcome && formula.kind === 'sauce' ? (
               <>
                 <Balance
+                  isPlated={corrections.plate !== undefined}
                   formula={formula}
                   seen={seen}
                   outcome={outcome}
                   swap={shownSwap}
                   onSwap={setSwap}
                   onKeep={keep}
+                  onVariant={(name, next) => keepWritten(addVariant(written, name, next))}
                 />
                 <Simmering
                   key={formula.id}
@@ -132,20 +172,33 @@ function BenchSheet(props: { cook: Cook }) {
             ) : null}
           </div>
           <div className="bench-formula">
-            {formula ? (
+            {written && formula ? (
               <FormulaSheet
                 key={formula.id}
                 cook={cook}
+                written={written}
                 formula={formula}
+                adding={adding}
+                onAdding={setAdding}
                 seen={seen}
                 prices={prices}
                 onKeep={keep}
+                onScale={scaleAll}
                 onPrices={writePrices}
               />
             ) : null}
             <div className="keys bench-keys">
-              <Key aria-expanded={isPasting} onClick={() => setPasting((open) => !open)}>
+              <Key
+                aria-expanded={below === 'paste'}
+                onClick={() => setBelow((open) => (open === 'paste' ? undefined : 'paste'))}
+              >
                 {text('bench.paste')}
+              </Key>
+              <Key
+                aria-expanded={below === 'own'}
+                onClick={() => setBelow((open) => (open === 'own' ? undefined : 'own'))}
+              >
+                {text('bench.own')}
               </Key>
               {formula ? (
                 <Key
@@ -159,16 +212,27 @@ function BenchSheet(props: { cook: Cook }) {
               <UndoKeys subject={writer.subject} />
             </div>
           </div>
-          {isPasting ? (
+          {below === 'own' ? (
+            <OwnLabels
+              cook={cook}
+              onKeep={keepCook}
+              onUse={(label) => {
+                setBelow(undefined);
+                setAdding(label.ingredient);
+              }}
+              onLeave={() => setBelow(undefined)}
+            />
+          ) : null}
+          {below === 'paste' ? (
             <Paste
               into={formula}
               read={bench.read}
               onNew={addFormula}
               onAdd={(lines) => {
                 if (formula) keep(setLines(formula, [...formula.lines, ...lines]));
-                setPasting(false);
+                setBelow(undefined);
               }}
-              onLeave={() => setPasting(false)}
+              onLeave={() => setBelow(undefined)}
             />
           ) : null}
           {formula && seen && outcome ? (
@@ -182,6 +246,7 @@ function BenchSheet(props: { cook: Cook }) {
               prices={prices}
               onCorrect={writeCorrections}
               onKeep={keep}
+              onScale={scaleAll}
             />
           ) : null}
         </div>

@@ -6,7 +6,6 @@ import { Key } from '../../parts/key.tsx';
 import { StandingLine } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
-import { scaled } from './edit.ts';
 import type { Corrections, PackPrice, Seen } from './messages.ts';
 import { PanPart } from './pan-part.tsx';
 import { printCard } from './printed-cards.tsx';
@@ -20,6 +19,7 @@ interface BelowProps {
   readonly prices: Readonly<Record<string, PackPrice>>;
   readonly onCorrect: (corrections: Corrections) => void;
   readonly onKeep: (formula: Formula) => void;
+  readonly onScale: (factor: number) => void;
 }
 
 const MODEL_PAGE = 'docs/models/sauce.md';
@@ -145,7 +145,7 @@ function Measured(props: BelowProps) {
   );
 }
 
-function EnoughPart({ cook, formula, seen, outcome, onKeep }: BelowProps) {
+function EnoughPart({ cook, seen, outcome, onScale }: BelowProps) {
   const { text, rich } = useWords();
   const { enough } = seen;
   if (!enough) return null;
@@ -169,18 +169,18 @@ function EnoughPart({ cook, formula, seen, outcome, onKeep }: BelowProps) {
         </li>
       </ul>
       {enough.isEnough ? null : (
-        <Key onClick={() => onKeep(scaled(formula, factor))}>{text('bench.enough.scale', { factor })}</Key>
+        <Key onClick={() => onScale(factor)}>{text('bench.enough.scale', { factor })}</Key>
       )}
     </Part>
   );
 }
 
 function Keeps({ seen, outcome }: BelowProps) {
-  const { text, print } = useWords();
+  const { text, rich, print } = useWords();
   const { keeping } = outcome;
   return (
     <Part title={text('bench.keeps')}>
-      <p>{text('bench.keeps.use-by', { low: keeping.daysLow, high: keeping.daysHigh })}</p>
+      <p>{rich('bench.keeps.use-by', { low: keeping.daysLow, high: keeping.daysHigh })}</p>
       <ul>
         {[...outcome.notices, ...keeping.said, ...brushNotices(), ...seen.notices.filter(isNotOfEating)].map(
           (said) => (

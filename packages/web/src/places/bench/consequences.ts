@@ -21,19 +21,29 @@ import {
   type SauceOutcome,
   SERVING_G,
   slabSurfaceM2,
+  stepsApart,
   swapLine,
+  TASTES,
+  tastesOf,
   wantedFrom,
   waterForMass,
 } from '@pitwright/engine/sauce';
-import { type Cook, type Formula, type Piece, quantity, type Said } from '@pitwright/model';
-import type { Along, CooledIn, Corrections, OnMeat, Seen, Swap, Swapped } from './messages.ts';
+import {
+  type Cook,
+  chosenVariant,
+  type Formula,
+  lostChanges,
+  madeCook,
+  madeFormula,
+  type Piece,
+  quantity,
+  type Said,
+} from '@pitwright/model';
+import { stressSpread } from './doubt.ts';
+import type { Along, AsWritten, CooledIn, Corrections, OnMeat, Seen, Swap, Swapped } from './messages.ts';
 import { outcomeOf } from './remembered.ts';
 import { saltSum } from './salt-sum.ts';
 
-/** 10 and 90 % of a normal stand so many standard deviations from its mean. */
-const P90_SD = 1.2816;
-/** Log spread of the foreseen yield stress, before and after a plate test (the sauce page of docs/models). */
-const LOOK_SD = { foreseen: 0.4, plated: 0.15 };
 const MOMENTS = 28;
 /** The curve goes on past its target: by half as much water again, as far as there is water for it. */
 const PAST = 1.6;
@@ -44,16 +54,12 @@ const COATS = 2;
 const MAY_ADD = ['sugar_brown_packed', 'vinegar_cider_5', 'salt_table', 'cayenne', 'tomato_paste'];
 
 const kitchenOf = (cook: Cook): OutcomeOptions => ({
+  ...(cook.labels && { labels: cook.labels }),
   ...(cook.place?.altitude && { altitudeM: cook.place.altitude.si }),
 });
 
 /** The middle run, past its target, by looks. */
-function alongOf(
-  formula: Formula,
-  outcome: SauceOutcome,
-  options: OutcomeOptions,
-  isPlated: boolean,
-): Along | undefined {
+function alongOf(formula: Formula, outcome: SauceOutcome, options: OutcomeOptions): Along | undefined {
   const { simmerS, curve, raw, waterOffG } = outcome;
   if (!formula.simmer || !simmerS || !curve || !(waterOffG > 0)) return undefined;
   const farG = Math.max(waterOffG, Math.min(PAST * waterOffG, MOST_OFF * raw.waterG));
@@ -65,7 +71,7 @@ function alongOf(
   const step = Math.max(1, Math.floor(points.length / MOMENTS));
   const chosen = points.filter((_, i) => i % step === 0 || i === points.length - 1);
   const factor = options.thicknessFactor ?? 1;
-  const spread = Math.exp(P90_SD * (isPlated ? LOOK_SD.plated : LOOK_SD.foreseen));
+  const spread = stressSpread(options.thicknessFactor !== undefined);
   const moments = chosen.map(({ timeS, massG, waterOffG: offG }) => {
     const batch = evaporate(raw, offG);
     return {
@@ -160,31 +166,53 @@ function swappedBy(
   };
   const untouched = outcomeOf(next, options);
   if (!untouched.ok || !formula.simmer) return { outcome: untouched, rebalanced };
-  const offG = waterForMass(untouched.raw, outcome.finishedMassG);
+  const offG = waterForMass(untouched.raw, outcome.finishedMassG - untouched.lateMassG);
   if (offG === undefined) return { outcome: untouched, rebalanced };
   const boiled: Formula = { ...next, simmer: { ...formula.simmer, evaporated: quantity('mass', offG, 'g') } };
   const after = outcomeOf(boiled, options);
-  const along = after.ok ? alongOf(boiled, after, options, options.thicknessFactor !== undefined) : undefined;
+  const along = after.ok ? alongOf(boiled, after, options) : undefined;
   return { outcome: after, rebalanced, ...(along && { along }) };
 }
 
-/** Everything the bench shows of one formula. */
+/** The formula as written, where a variant of it is made. */
+function asWrittenBeside(
+  written: Formula,
+  made: SauceOutcome,
+  options: OutcomeOptions,
+): AsWritten | undefined {
+  if (!chosenVariant(written)) return undefined;
+  const { variant: _, ...rest } = written;
+  const formula = madeFormula(rest);
+  const outcome = outcomeOf(formula, options);
+  if (!outcome.ok) return undefined;
+  const [from, to] = [tastesOf(outcome.finished), tastesOf(made.finished)];
+  const steps = Object.fromEntries(
+    TASTES.map((taste) => [taste, stepsApart(taste, from[taste], to[taste])]),
+  ) as AsWritten['steps'];
+  const along = alongOf(formula, outcome, options);
+  return { outcome, steps, ...(along && { along }) };
+}
+
+/** Everything the bench shows of one formula, as it is made. */
 export function consequences(
   cook: Cook,
-  formula: Formula,
+  written: Formula,
   corrections: Corrections,
   swap: Swap | undefined,
 ): Seen {
+  // The variant is put on once; what has lost its lines is told of the formula as written.
+  const formula = lostChanges(written).length > 0 ? written : madeFormula(written);
   const meat = onMeat(cook, formula);
   const { options, said, leftS } = corrected(formula, kitchenOf(cook), corrections);
   const outcome = outcomeOf(formula, options);
   const notices = standingNotices(cook).filter((notice) => notice.concerns?.formulaId === formula.id);
   const base = { formulaId: formula.id, outcome, onMeat: meat, corrected: said, notices };
   if (!outcome.ok) return { ...base, effects: [], cooled: [] };
-  const along = alongOf(formula, outcome, options, corrections.plate !== undefined);
+  const along = alongOf(formula, outcome, options);
+  const asWritten = asWrittenBeside(written, outcome, options);
   const swapped = swap ? swappedBy(formula, outcome, swap, options) : undefined;
   const isSauce = formula.kind === 'sauce';
-  const salt = saltSum(cook, kitchenOf(cook), onMeat);
+  const salt = saltSum(madeCook(cook), kitchenOf(cook), onMeat);
   return {
     ...base,
     ...(salt && { salt }),
@@ -199,6 +227,7 @@ export function consequences(
     }),
     ...(along && { along }),
     ...(swapped && { swapped }),
+    ...(asWritten && { asWritten }),
     ...(leftS && { leftS }),
   };
 }

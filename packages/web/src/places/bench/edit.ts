@@ -46,6 +46,12 @@ export const setLines = (formula: Formula, lines: readonly FormulaLine[]): Formu
 export const setLine = (formula: Formula, index: number, part: Partial<FormulaLine>): Formula =>
   setLines(formula, formula.lines.with(index, { ...formula.lines[index]!, ...part }));
 
+/** Stirred in after the simmer, or in the pot from the start. */
+export function setLate(formula: Formula, index: number, isLate: boolean): Formula {
+  const { late: _, ...line } = formula.lines[index]!;
+  return setLines(formula, formula.lines.with(index, isLate ? { ...line, late: true } : line));
+}
+
 export const withoutLine = (formula: Formula, index: number): Formula =>
   setLines(formula, formula.lines.toSpliced(index, 1));
 
@@ -96,17 +102,27 @@ function measurable(amount: Amount): Amount {
     : quantity('volume', round(fromSi('volume', amount.si, unit ?? 'mL')), unit ?? 'mL');
 }
 
-/** So many times as much, in amounts that can be measured. */
+/** So many times as much, its variants too, in amounts that can be measured. */
 export function scaled(formula: Formula, factor: number): Formula {
   const next = scaleFormula(formula, factor);
-  const { simmer } = next;
+  const { simmer, variants } = next;
+  const onScales = <T extends { readonly evaporated?: Quantity<'mass'> }>(of: T): T => ({
+    ...of,
+    ...(of.evaporated && { evaporated: weighed(of.evaporated.si * 1000) }),
+  });
   return {
     ...setLines(
       next,
       next.lines.map((line) => ({ ...line, amount: measurable(line.amount) })),
     ),
-    ...(simmer?.evaporated && {
-      simmer: { ...simmer, evaporated: weighed(simmer.evaporated.si * 1000) },
+    ...(simmer && { simmer: onScales(simmer) }),
+    ...(variants && {
+      variants: variants.map((variant) => ({
+        ...onScales(variant),
+        changes: variant.changes.map((change) =>
+          change.amount ? { ...change, amount: measurable(change.amount) } : change,
+        ),
+      })),
     }),
   };
 }

@@ -1,4 +1,4 @@
-import { findIngredient, type LineEffect, TASTES } from '@pitwright/engine/sauce';
+import { type Ingredient, type LineEffect, TASTES } from '@pitwright/engine/sauce';
 import {
   type Cook,
   type Formula,
@@ -8,28 +8,40 @@ import {
 } from '@pitwright/model';
 import { writtenQuantity } from '@pitwright/words';
 import { type FormEvent, useState } from 'react';
+import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords, type Words } from '../../words.tsx';
-import { readAmount, scaled, setLine, withoutLine } from './edit.ts';
+import { type Amount, readAmount, setLate, setLine, setLines, withoutLine } from './edit.ts';
+import { FindAndAmount } from './find-and-amount.tsx';
 import type { PackPrice, Seen } from './messages.ts';
+import { useKnown } from './own.tsx';
+import { variantsOfLine } from './variants.ts';
 
 interface SheetProps {
   readonly cook: Cook;
+  readonly written: Formula;
+  /** As it is made. */
   readonly formula: Formula;
+  /** What a line is to be added of, chosen elsewhere. */
+  readonly adding: string | undefined;
+  readonly onAdding: (ingredient: string | undefined) => void;
   readonly seen: Seen | undefined;
   readonly prices: Readonly<Record<string, PackPrice>>;
   readonly onKeep: (formula: Formula) => void;
+  /** All of it so many times as much, the line at a place exactly so much. */
+  readonly onScale: (factor: number, index: number, amount: Amount) => void;
   readonly onPrices: (prices: Readonly<Record<string, PackPrice>>) => void;
 }
 
 /** The formula by weight: each line as written, in kitchen measure, in grams. */
 export function FormulaSheet(props: SheetProps) {
   const { text, print } = useWords();
-  const { cook, formula, seen } = props;
+  const { find } = useKnown();
+  const { cook, written, formula, seen, adding, onAdding } = props;
   const [opened, setOpened] = useState<number>();
-  const lines = formula.lines.map((line) => ({ line, massG: massOf(line) }));
+  const lines = formula.lines.map((line) => ({ line, massG: massOf(line, find(line.ingredient)) }));
   const most = Math.max(1, ...lines.map((one) => one.massG ?? 0));
   const letters = cook.pieces
     .filter((piece) => !formula.for || formula.for.includes(piece.id))
@@ -38,7 +50,7 @@ export function FormulaSheet(props: SheetProps) {
   const outcome = seen?.outcome.ok ? seen.outcome : undefined;
   return (
     <section className="formula" aria-labelledby="formula-name">
-      <h2 id="formula-name">{formula.name}</h2>
+      <h2 id="formula-name">{written.name}</h2>
       <p className="quiet">{text('bench.for', { letters: letters.join(' '), people })}</p>
       {lines.length > 0 ? (
         <table className="lines">
@@ -74,6 +86,13 @@ export function FormulaSheet(props: SheetProps) {
                 <td>{print.volumeM3(outcome.rawMassG / 1000 / outcome.before.densityKgM3)}</td>
                 <td className="r">{print.number(outcome.rawMassG)}</td>
               </tr>
+              {outcome.lateMassG > 0 ? (
+                <tr>
+                  <th scope="row">{text('bench.stirred-in')}</th>
+                  <td />
+                  <td className="r">{print.number(outcome.lateMassG, outcome.lateMassG < 10 ? 1 : 0)}</td>
+                </tr>
+              ) : null}
               {outcome.waterOffG > 0 ? (
                 <tr>
                   <th scope="row">{text('bench.finished')}</th>
@@ -90,14 +109,43 @@ export function FormulaSheet(props: SheetProps) {
           ) : null}
         </table>
       ) : null}
+      <AddLine key={adding ?? ''} {...props} isOpen={adding !== undefined} onOpen={onAdding} />
     </section>
   );
 }
 
-/** Grams of a line by the catalogue; missing where nobody knows. */
-function massOf({ amount, ingredient }: FormulaLine): number | undefined {
+/** One more line, found by a word of its name. */
+function AddLine(props: SheetProps & { isOpen: boolean; onOpen: (ingredient: string | undefined) => void }) {
+  const { text } = useWords();
+  const { formula, adding, isOpen, onOpen, onKeep } = props;
+  return (
+    <div className="add-line">
+      <Key aria-expanded={isOpen} onClick={() => onOpen(isOpen ? undefined : '')}>
+        {text('bench.add-line')}
+      </Key>
+      {isOpen ? (
+        <FindAndAmount
+          labels={{
+            find: text('bench.add-line.find'),
+            what: text('bench.add-line.what'),
+            howMuch: text('bench.add-line.how-much'),
+            use: text('bench.add-line.use'),
+          }}
+          ingredient={adding === '' ? undefined : adding}
+          onUse={({ id }, amount) => {
+            onKeep(setLines(formula, [...formula.lines, { ingredient: id, amount }]));
+            onOpen(undefined);
+          }}
+        />
+      ) : null}
+    </div>
+  );
+}
+
+/** Grams of a line by its density; missing where nobody knows. */
+function massOf({ amount }: FormulaLine, ingredient: Ingredient | undefined): number | undefined {
   if (amount.kind === 'mass') return amount.si * 1000;
-  const density = findIngredient(ingredient)?.densityGPerMl ?? 0;
+  const density = ingredient?.densityGPerMl ?? 0;
   return density > 0 ? amount.si * 1e6 * density : undefined;
 }
 
@@ -118,10 +166,12 @@ function Line(
   },
 ) {
   const { text, print } = useWords();
-  const { line, massG, effect, isOpen } = props;
-  const ingredient = findIngredient(line.ingredient);
+  const { find } = useKnown();
+  const { formula, line, massG, effect, isOpen } = props;
+  const ingredient = find(line.ingredient);
   const name = ingredient?.name ?? line.ingredient;
   const isDull = effect !== undefined && !effect.matters && !effect.isAroma;
+  const boilsAway = isDull && onlyBoils(formula, line, ingredient);
   const density = ingredient?.densityGPerMl ?? 0;
   const kitchen =
     line.amount.kind === 'mass' && massG && density > 0
@@ -129,12 +179,19 @@ function Line(
       : undefined;
   return (
     <>
-      <tr className={isDull ? 'line dull' : 'line'}>
+      <tr className={isDull && !boilsAway ? 'line dull' : 'line'}>
         <th scope="row">
           <button type="button" className="line-key" aria-expanded={isOpen} onClick={props.onOpen}>
             {name}
+            {line.late && formula.simmer ? (
+              <span className="small line-note">{text('bench.late')}</span>
+            ) : null}
             {line.locked ? <span className="small quiet line-note">{text('bench.locked')}</span> : null}
-            {isDull ? <span className="small quiet line-note">{text('bench.hardly-matters')}</span> : null}
+            {isDull ? (
+              <span className="small quiet line-note">
+                {text(boilsAway ? 'bench.only-boils' : 'bench.hardly-matters')}
+              </span>
+            ) : null}
           </button>
           <span className="line-bar" style={{ width: `${Math.max(1, 100 * props.share)}%` }} />
         </th>
@@ -149,7 +206,7 @@ function Line(
       {isOpen ? (
         <tr className="line-open">
           <td colSpan={3}>
-            <LineEditor {...props} name={name} />
+            <LineEditor {...props} name={name} ingredient={ingredient} />
           </td>
         </tr>
       ) : null}
@@ -162,12 +219,15 @@ function LineEditor(
     index: number;
     line: FormulaLine;
     name: string;
+    ingredient: Ingredient | undefined;
     effect: LineEffect | undefined;
     onOpen: () => void;
   },
 ) {
   const { text, print } = useWords();
-  const { formula, index, line, name, effect, prices, onKeep, onPrices } = props;
+  const { written, formula, index, line, name, ingredient, effect, prices, onKeep, onPrices } = props;
+  const changedIn = written.variant === undefined ? variantsOfLine(written, line.ingredient) : [];
+  const othersStart = formula.lines.some((one, i) => i !== index && !one.late);
   const [amount, setAmount] = useState(() => printCookQuantity(line.amount));
   const [problem, setProblem] = useState<string>();
   const kept = prices[line.ingredient];
@@ -186,11 +246,11 @@ function LineEditor(
   const scaleAll = () => {
     const read = readAmount(amount);
     if (!read.ok) return setProblem(saidWords(read.problem, print));
-    const before = massOf(line);
-    const after = massOf({ ...line, amount: read.amount });
+    const before = massOf(line, ingredient);
+    const after = massOf({ ...line, amount: read.amount }, ingredient);
     if (!before || !after) return setProblem(saidWords({ id: 'sauce.paste-nothing' }, print));
     setProblem(undefined);
-    onKeep(setLine(scaled(formula, after / before), index, { amount: read.amount }));
+    props.onScale(after / before, index, read.amount);
     props.onOpen();
   };
   const keepPrice = (event: FormEvent) => {
@@ -222,7 +282,26 @@ function LineEditor(
       <div className="keys">
         <Key onClick={scaleAll}>{text('bench.scale-by')}</Key>
       </div>
-      {effect ? <p className="small">{matterWords(effect, text)}</p> : null}
+      {formula.simmer ? (
+        <Choice
+          legend={text('bench.goes-in')}
+          value={line.late ? 'late' : 'start'}
+          onChoose={(when) => onKeep(setLate(formula, index, when === 'late'))}
+          options={[
+            { value: 'start', text: text('bench.goes-in.start') },
+            // The pot must hold something that simmers.
+            ...(othersStart || line.late
+              ? [{ value: 'late', text: text('bench.goes-in.late') } as const]
+              : []),
+          ]}
+        />
+      ) : null}
+      {effect ? (
+        <p className="small">{matterWords(effect, onlyBoils(formula, line, ingredient), text)}</p>
+      ) : null}
+      {changedIn.length > 0 ? (
+        <p className="small quiet">{text('bench.variant.of-line', { names: changedIn.join('|') })}</p>
+      ) : null}
       {line.note ? <p className="small quiet">{line.note}</p> : null}
       <div className="keys">
         <Key onClick={() => onKeep(setLine(formula, index, { locked: !line.locked }))}>
@@ -257,12 +336,18 @@ function LineEditor(
   );
 }
 
+/** Nearly all water, in a pot that simmers it away again: the tongue does not tell how much of it there was. */
+const onlyBoils = (formula: Formula, line: FormulaLine, ingredient: Ingredient | undefined): boolean =>
+  formula.simmer !== undefined && !line.late && (ingredient?.per100g.waterG ?? 0) > MOSTLY_WATER_G;
+const MOSTLY_WATER_G = 97;
+
 /** Does it matter? In words of the tongue, for half of it. */
-function matterWords(effect: LineEffect, text: Words['text']): string {
+function matterWords(effect: LineEffect, boilsAway: boolean, text: Words['text']): string {
   const changes = TASTES.filter((taste) => Math.abs(effect.steps.half[taste]) >= 1).map((taste) =>
     text('bench.taste-change', { taste, steps: effect.steps.half[taste] }),
   );
   if (changes.length > 0)
     return text('bench.matters.half', { changes: text('bench.listed', { items: changes.join('|') }) });
-  return text(effect.isAroma ? 'bench.matters.aroma' : 'bench.matters.not');
+  if (effect.isAroma) return text('bench.matters.aroma');
+  return text(boilsAway ? 'bench.matters.water' : 'bench.matters.not');
 }

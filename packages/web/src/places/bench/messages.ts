@@ -3,12 +3,15 @@ import type { Notice } from '@pitwright/engine';
 import type {
   CoolingAnswer,
   Enough,
+  Labels,
   LineEffect,
   Nutrition,
   OutcomeAnswer,
   PastedRecipe,
   RebalanceAnswer,
   SaltAtTable,
+  SauceOutcome,
+  Taste,
 } from '@pitwright/engine/sauce';
 import type { Cook, Quantity, Said } from '@pitwright/model';
 
@@ -36,6 +39,14 @@ export interface Along {
   readonly moments: readonly (SimmerMoment & { readonly waterOffG: number })[];
   readonly fast: number;
   readonly slow: number;
+}
+
+/** The formula as written, beside the variant that is made. */
+export interface AsWritten {
+  readonly outcome: SauceOutcome;
+  readonly along?: Along;
+  /** Noticeable steps from it to what is made. */
+  readonly steps: Readonly<Record<Taste, number>>;
 }
 
 export interface Swapped {
@@ -68,6 +79,7 @@ export interface Seen {
   readonly along?: Along;
   readonly effects: readonly LineEffect[];
   readonly swapped?: Swapped;
+  readonly asWritten?: AsWritten;
   readonly enough?: Enough;
   readonly cooled: readonly CooledIn[];
   readonly nutrition?: Nutrition;
@@ -90,7 +102,13 @@ export type Ask =
       readonly corrections: Corrections;
       readonly swap?: Swap;
     }
-  | { readonly kind: 'read'; readonly job: number; readonly text: string; readonly system?: MeasureSystemId };
+  | {
+      readonly kind: 'read';
+      readonly job: number;
+      readonly text: string;
+      readonly system?: MeasureSystemId;
+      readonly labels?: Labels;
+    };
 
 export type MeasureSystemId = 'us' | 'uk' | 'au' | 'metric';
 

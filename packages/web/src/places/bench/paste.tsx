@@ -1,12 +1,6 @@
-import {
-  type Choice as DoubtChoice,
-  findIngredient,
-  type PastedLine,
-  type PastedRecipe,
-  searchIngredients,
-} from '@pitwright/engine/sauce';
+import type { Choice as DoubtChoice, PastedLine, PastedRecipe } from '@pitwright/engine/sauce';
 import type { Formula, FormulaKind, FormulaLine } from '@pitwright/model';
-import { type FormEvent, useId, useState } from 'react';
+import { useId, useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
@@ -21,8 +15,10 @@ import {
   settledLine,
   UNANSWERED,
 } from './answers.ts';
-import { readAmount } from './edit.ts';
+import { FindAndAmount } from './find-and-amount.tsx';
+import { intoView } from './into-view.ts';
 import type { MeasureSystemId } from './messages.ts';
+import { useKnown } from './own.tsx';
 
 /** A recipe as it was written: its lines, and every doubt as a question to answer before it is taken over. */
 export function Paste(props: {
@@ -53,7 +49,7 @@ export function Paste(props: {
   const taken = system ?? (guessed?.said.params?.system as MeasureSystemId | undefined);
   const canTake = settled.length > 0 && open === 0;
   return (
-    <section className="paste" aria-labelledby={`${id}-title`}>
+    <section ref={intoView} className="paste" aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{text('bench.paste.title')}</h2>
       <form
         onSubmit={(event) => {
@@ -149,10 +145,11 @@ export function Paste(props: {
 
 function PastedRow(props: { line: PastedLine; answer: LineAnswer; onAnswer: (answer: LineAnswer) => void }) {
   const { text, rich, print } = useWords();
+  const { find } = useKnown();
   const { line, answer, onAnswer } = props;
   const settled = settledLine(line, answer);
   const open = openDoubts(line, answer);
-  const name = settled && findIngredient(settled.ingredient)?.name;
+  const name = settled && find(settled.ingredient)?.name;
   const notes = line.doubts.filter((doubt) => !doubt.asks);
   const ofLine = <span className="vh">{text('bench.paste.of-line', { line: line.text })}</span>;
   if (answer.isLeftOut)
@@ -225,13 +222,14 @@ function PastedRow(props: { line: PastedLine; answer: LineAnswer; onAnswer: (ans
 
 function ChoiceWords(props: { choice: DoubtChoice; line: PastedLine }) {
   const { text } = useWords();
+  const { find } = useKnown();
   const { choice, line } = props;
   const massG = choice.massG;
   if (choice.reading === 'as-weight' && massG !== undefined)
     return text('bench.paste.by-weight', { mass: massG });
   if (choice.reading === 'as-volume' && massG !== undefined)
     return text('bench.paste.by-volume', { mass: massG });
-  const name = choice.ingredient ? findIngredient(choice.ingredient)?.name : undefined;
+  const name = choice.ingredient ? find(choice.ingredient)?.name : undefined;
   const known = massG ?? (choice.ingredient === line.ingredient ? line.massG : undefined);
   if (name && known !== undefined) return text('bench.paste.this', { name, mass: known });
   if (name) return name;
@@ -246,51 +244,19 @@ function ByHand(props: {
 }) {
   const { text, print } = useWords();
   const { line } = props;
-  const [wanted, setWanted] = useState('');
-  const [ingredient, setIngredient] = useState(props.ingredient ?? '');
-  const [amount, setAmount] = useState(line.massG === undefined ? '' : print.massKg(line.massG / 1000));
-  const [problem, setProblem] = useState<string>();
-  const found = searchIngredients(wanted, 12);
-  const known = ingredient ? findIngredient(ingredient) : undefined;
-  const options = [
-    ...(known && !found.some((one) => one.id === known.id) ? [known] : []),
-    ...found.filter((one) => !one.id.startsWith('cure_')),
-  ];
-  const use = (event: FormEvent) => {
-    event.preventDefault();
-    const read = readAmount(amount);
-    if (!read.ok) return setProblem(saidWords(read.problem, print));
-    const { si, kind } = read.amount;
-    const massG = kind === 'mass' ? si * 1000 : si * 1e6 * (known?.densityGPerMl ?? 0);
-    if (!(massG > 0)) return setProblem(saidWords({ id: 'sauce.paste-nothing' }, print));
-    setProblem(undefined);
-    if (known) props.onHand(known.id, massG);
-  };
   return (
-    <form className="line-form by-hand" onSubmit={use}>
-      <Field
-        label={text('bench.paste.find', { line: line.number })}
-        value={wanted}
-        onChange={(event) => setWanted(event.target.value)}
-      />
-      <Pick
-        label={text('bench.paste.what', { line: line.number })}
-        value={ingredient}
-        onPick={setIngredient}
-        options={[
-          ...(known ? [] : [{ value: '', text: text('bench.paste.pick') }]),
-          ...options.map((one) => ({ value: one.id, text: one.name })),
-        ]}
-      />
-      <Field
-        label={text('bench.paste.how-much', { line: line.number })}
-        value={amount}
-        problem={problem}
-        onChange={(event) => setAmount(event.target.value)}
-      />
-      <Key type="submit" disabled={!known}>
-        {text('bench.paste.use')}
-      </Key>
-    </form>
+    <FindAndAmount
+      labels={{
+        find: text('bench.paste.find', { line: line.number }),
+        what: text('bench.paste.what', { line: line.number }),
+        howMuch: text('bench.paste.how-much', { line: line.number }),
+        use: text('bench.paste.use'),
+      }}
+      ingredient={props.ingredient}
+      amount={line.massG === undefined ? '' : print.massKg(line.massG / 1000)}
+      onUse={({ id, densityGPerMl }, { kind, si }) =>
+        props.onHand(id, kind === 'mass' ? si * 1000 : si * 1e6 * densityGPerMl)
+      }
+    />
   );
 }

@@ -1,7 +1,15 @@
 import { type SauceOutcome, THICKNESS_WORDS } from '@pitwright/engine/sauce';
 import type { Cook, Formula } from '@pitwright/model';
-import { writtenQuantity } from '@pitwright/words';
+import { listed, spokenIngredient, writtenQuantity } from '@pitwright/words';
 import { useWords } from '../../words.tsx';
+
+/** `60 mL vinegar and 20 g butter`: what goes in after the simmer; empty where nothing does. */
+export const lateWords = (outcome: SauceOutcome): string =>
+  listed(
+    outcome.lines
+      .filter((line) => line.isLate)
+      .map(({ line, ingredient }) => `${writtenQuantity(line.amount)} ${spokenIngredient(ingredient.name)}`),
+  );
 
 /** Prints one of the two alone. */
 export function printCard(which: 'label' | 'card'): void {
@@ -51,7 +59,10 @@ export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: Sau
           <tbody>
             {outcome.lines.map((line) => (
               <tr key={`${line.line.ingredient} ${line.massG}`}>
-                <td>{line.ingredient.name}</td>
+                <td>
+                  {line.ingredient.name}
+                  {line.isLate ? `, ${text('bench.late')}` : ''}
+                </td>
                 <td>{writtenQuantity(line.line.amount)}</td>
                 <td className="r">{text('bench.label.net', { mass: line.massG })}</td>
               </tr>
@@ -63,12 +74,12 @@ export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: Sau
             <p>
               {rich('bench.simmer.held', {
                 ...outcome.simmerS,
-                mass: outcome.finishedMassG,
+                mass: outcome.finishedMassG - outcome.lateMassG,
                 look: THICKNESS_WORDS[looks.pot.thickness]!,
               })}
             </p>
-            <p>{text('bench.card.steps')}</p>
-            <p>{text('bench.keeps.use-by', { low: keeping.daysLow, high: keeping.daysHigh })}</p>
+            <p>{text('bench.card.steps', { late: lateWords(outcome) })}</p>
+            <p>{text('bench.label.use', { days: keeping.daysLow })}</p>
           </>
         ) : null}
         <p>{contains}</p>

@@ -55,6 +55,7 @@ export function Simmering(props: {
   const { text, rich, print } = useWords();
   const { formula, seen, outcome, isHoldable, onKeep } = props;
   const { along } = seen;
+  const beside = seen.swapped ? seen.swapped.along : seen.asWritten?.along;
   const [box, width] = useWidth<HTMLDivElement>();
   const [heldS, setHeldS] = useState<number>();
   const pending = useRef<ReturnType<typeof setTimeout>>(undefined);
@@ -93,7 +94,7 @@ export function Simmering(props: {
             fast,
             slow,
             target: shown,
-            ...(seen.swapped?.along && { other: seen.swapped.along.moments }),
+            ...(beside && { other: beside.moments }),
           },
           {
             sentence: text('bench.simmer.sentence', { ...range, mass: shown.massG, look: wordOf(shown) }),
@@ -186,7 +187,7 @@ export function Simmering(props: {
           key={outcome.finishedMassG}
           leastG={moments.at(-1)!.massG}
           mostG={moments[0]!.massG}
-          nowG={outcome.finishedMassG}
+          nowG={outcome.finishedMassG - outcome.lateMassG}
           onMass={(massG) => keepAt(momentBy(moments, (moment) => -moment.massG, -massG).timeS)}
         />
       </div>

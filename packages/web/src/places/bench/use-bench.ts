@@ -1,5 +1,5 @@
 import type { PastedRecipe } from '@pitwright/engine/sauce';
-import type { Cook } from '@pitwright/model';
+import { type Cook, chosenVariant } from '@pitwright/model';
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Answer, Ask, Corrections, MeasureSystemId, Seen, Swap } from './messages.ts';
 
@@ -96,16 +96,31 @@ export function useBench(
     void run();
   }, [cook, formulaId, corrections, swap]);
 
-  const read = useCallback(async (text: string, system: MeasureSystemId | undefined) => {
-    worker.current ??= new BenchWorker();
-    const answer = await worker.current.ask({ kind: 'read', text, ...(system && { system }) });
-    return answer.kind === 'recipe' ? answer.recipe : undefined;
-  }, []);
+  const { labels } = cook;
+  const read = useCallback(
+    async (text: string, system: MeasureSystemId | undefined) => {
+      worker.current ??= new BenchWorker();
+      const answer = await worker.current.ask({
+        kind: 'read',
+        text,
+        ...(system && { system }),
+        ...(labels && { labels }),
+      });
+      return answer.kind === 'recipe' ? answer.recipe : undefined;
+    },
+    [labels],
+  );
 
   const seen = held.seen?.formulaId === formulaId ? held.seen : undefined;
   const asked = held.of?.kind === 'see' ? held.of : undefined;
-  const linesIn = (of: Cook | undefined) => of?.formulas.find((one) => one.id === formulaId)?.lines;
-  const hasSameLines = asked !== undefined && linesIn(asked.cook) === linesIn(cook);
-  const isFresh = hasSameLines && asked.cook === cook && asked.swap === swap;
+  const formulaIn = (of: Cook | undefined) => of?.formulas.find((one) => one.id === formulaId);
+  const [now, then] = [formulaIn(cook), formulaIn(asked?.cook)];
+  const hasSameLines =
+    now !== undefined &&
+    then !== undefined &&
+    then.lines === now.lines &&
+    then.variant === now.variant &&
+    chosenVariant(then)?.changes === chosenVariant(now)?.changes;
+  const isFresh = hasSameLines && asked !== undefined && asked.cook === cook && asked.swap === swap;
   return { seen, isFresh, hasSameLines, hasFailed: held.hasFailed, read };
 }

@@ -140,6 +140,7 @@ export function cookOf(
     },
     pit: pitOf(answers, 'pit', given.pitName, given.heat),
     pieces: answers.meats.map((meat, index) => pieceOf(meat, index, given.masses[index]!)),
+    ...(given.recipe?.labels && { labels: given.recipe.labels }),
     formulas: given.recipe?.formulas ?? [],
   };
 }

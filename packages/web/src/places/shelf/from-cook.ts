@@ -8,6 +8,7 @@ export function recipeOf(cook: Cook, id: string): Recipe {
     version: 1,
     isDemo: cook.isDemo,
     pieces: cook.pieces.map(({ onAt: _, ...piece }) => piece),
+    ...(cook.labels && { labels: cook.labels }),
     formulas: cook.formulas,
     ...(cook.note === undefined ? {} : { note: cook.note }),
   };
