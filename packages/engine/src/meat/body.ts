@@ -3,7 +3,7 @@ import { type UnitGrid, unitGrid } from './grid.ts';
 import { solidsCapacityJkgK } from './heatContent.ts';
 import type { MeatParameters } from './parameters.ts';
 import { AT, FIGURES_PER_CELL } from './state.ts';
-import { logistic, type SofteningRate, thermalTable } from './tables.ts';
+import { logistic, type ThermalTables } from './tables.ts';
 
 export class PieceBody {
   readonly cells: number;
@@ -31,15 +31,15 @@ export class PieceBody {
   holdingStart = 0;
   /** Raw mass per m² of outer face. */
   rawMassKgM2 = 0;
+  /** Heat capacity of the layer on the face [J/(m²·K)]. */
+  layerJM2K = 0;
 
-  readonly #softeningRate: SofteningRate;
-  readonly #tables = new Map<MeatParameters['composition'], Float64Array>();
-  #tableOf: MeatParameters['composition'] | undefined;
+  readonly #tables: ThermalTables;
   #dimensionality = NaN;
 
-  constructor(cells: number, softeningRate: SofteningRate) {
+  constructor(cells: number, tables: ThermalTables) {
     this.cells = cells;
-    this.#softeningRate = softeningRate;
+    this.#tables = tables;
     this.temperatureAt = AT.cells;
     this.moistureAt = AT.cells + cells;
     this.extraAt = AT.cells + 2 * cells;
@@ -50,19 +50,15 @@ export class PieceBody {
     this.proteinKgM2 = new Float64Array(cells);
   }
 
-  /** Lays a raw piece on the grid and fills its state. */
-  begin(piece: MeatParameters, state: Float64Array): void {
+  /** Lays a raw piece on the grid and fills its state. @param layerJM2K heat capacity of a layer on its face */
+  begin(piece: MeatParameters, layerJM2K: number, state: Float64Array): void {
     this.piece = piece;
+    this.layerJM2K = layerJM2K;
     if (this.#dimensionality !== piece.dimensionality) {
       this.unit = unitGrid(this.cells, piece.dimensionality);
       this.#dimensionality = piece.dimensionality;
     }
-    if (this.#tableOf !== piece.composition) {
-      const known = this.#tables.get(piece.composition);
-      this.table = known ?? thermalTable(piece.composition, this.#softeningRate);
-      if (!known) this.#tables.set(piece.composition, this.table);
-      this.#tableOf = piece.composition;
-    }
+    this.table = this.#tables.of(piece.composition);
     const { water, protein, fat, ash } = piece.composition;
     const length = piece.halfThicknessM;
     for (let i = 0; i < this.cells; i++) {
@@ -80,6 +76,7 @@ export class PieceBody {
     state[AT.frontC] = piece.startC;
     state[AT.solidFatShare] = 1;
     state.fill(piece.startC, this.temperatureAt, this.temperatureAt + this.cells);
+    state[this.extraAt + this.cells - 1] = layerJM2K;
     state.fill(this.rawMoisture, this.moistureAt, this.moistureAt + this.cells);
   }
 

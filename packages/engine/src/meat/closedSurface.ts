@@ -10,6 +10,7 @@ const FOIL_RADIATION = 0.8;
  * Fills `flows`. Inside the wrap the bark is soaked: no dry layer between surface and front.
  *
  * @param implicitS time over which the pool is implicit
+ * @param layerM2KW of a layer on the face
  * @param poolKgM2 from which the stage sets out, with its juice
  * @param effective G_e [W/(m²·K)]
  * @param interiorC T_e
@@ -20,6 +21,7 @@ export function solveClosedSurface(
   convectionWm2K: number,
   implicitS: number,
   cover: Exclude<Cover, { kind: 'open' }>,
+  layerM2KW: number,
   boilingC: number,
   poolKgM2: number,
   canDry: boolean,
@@ -30,9 +32,9 @@ export function solveClosedSurface(
   let outer: number;
   let leakShare = 0;
   if (cover.kind === 'foil') {
-    outer = 1 / (1 / (convectionWm2K + FOIL_RADIATION) + cover.gapM2KW);
+    outer = 1 / (1 / (convectionWm2K + FOIL_RADIATION) + cover.gapM2KW + layerM2KW);
     leakShare = cover.leakShare;
-  } else outer = cover.transmittanceWm2K;
+  } else outer = 1 / (1 / cover.transmittanceWm2K + layerM2KW);
 
   let surfaceC = (outer * gasC + inner * interiorC) / (outer + inner);
   let vented = 0;

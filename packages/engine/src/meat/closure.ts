@@ -36,6 +36,7 @@ export function energyClosure(body: PieceBody, state: Float64Array): number {
         state[body.temperatureAt + i]!;
     start += protein * (body.solidsCapacity + SPECIFIC_HEAT_WATER * body.rawMoisture) * body.piece.startC;
   }
+  start += body.layerJM2K * body.piece.startC;
   const ledger = state[AT.heatIn]! - state[AT.waterEnthalpyOut]!;
   const scale = Math.abs(state[AT.heatIn]!) + Math.abs(start) + 1;
   return (now - start - ledger) / scale;

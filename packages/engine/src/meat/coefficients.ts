@@ -40,8 +40,8 @@ export class StepCoefficients {
   readonly released: Float64Array;
   /** From the front to the middle of its cell [W/(m²·K)]. */
   toFront = 0;
-  /** From the centre to the middle of the innermost cell [m²·K/W]. */
-  centreResistance = 0;
+  /** From the middle of the piece to that of the innermost cell [m²·K/W]. */
+  middleResistance = 0;
   barkM = 0;
   /** All of `released` [kg/m²]. */
   juiceKgM2 = 0;
@@ -131,7 +131,7 @@ export class StepCoefficients {
       }
       capacity[i] = protein[i]! * solidsCapacity + WATER_CAPACITY * water + state[X + i]!;
       if (i > 0) link[i] = face[i]! / (inner + outer);
-      else this.centreResistance = outer;
+      else this.middleResistance = outer;
       inner = outer;
     }
     this.juiceKgM2 = juice;

@@ -3,7 +3,7 @@
  * already eliminated, q = G_e (T_f − T_e).
  */
 import { LATENT_SLOPE, latentHeatJkg } from './heatContent.ts';
-import type { Cover, MeatParameters, Surroundings } from './parameters.ts';
+import type { Cover, Face, MeatParameters, Surroundings } from './parameters.ts';
 import type { SurfaceFlows } from './surfaceFlows.ts';
 import { temperaturePower08 } from './tables.ts';
 import { EvaporationDrive } from './vapour.ts';
@@ -45,6 +45,7 @@ export class OpenSurface {
   /** What stays as it is within a step. @param barkM thickness of the bark @param canDry the front may move */
   configure(
     piece: MeatParameters,
+    face: Face,
     around: Surroundings,
     cover: Extract<Cover, { kind: 'open' }>,
     boilingC: number,
@@ -52,12 +53,12 @@ export class OpenSurface {
     canDry: boolean,
   ): void {
     this.#drive.configure(around.pressurePa, around.humidityRatio, cover.waterActivity);
-    this.#share = piece.evaporatingShare;
+    this.#share = face.evaporatingShare;
     this.#reserve = piece.filmReserveKgM2;
-    this.#convection = around.convectionWm2K;
+    this.#convection = face.convectionShare * around.convectionWm2K;
     this.#radiant = 4 * STEFAN_BOLTZMANN * piece.emissivity * cover.radiationShare;
-    this.#heatResistance = cover.heatResistanceM2KW;
-    this.#gasFilm = SPECIFIC_HEAT_GAS / (around.convectionWm2K * LEWIS);
+    this.#heatResistance = cover.heatResistanceM2KW + face.layerM2KW;
+    this.#gasFilm = SPECIFIC_HEAT_GAS / (this.#convection * LEWIS);
     // 1/ρ = 287.05 T/P
     this.#paper = (cover.vapourResistanceSM * GAS_CONSTANT_AIR) / around.pressurePa;
     const sealing = barkM / piece.barkSealingM;

@@ -1,6 +1,20 @@
 /** What the model of one piece is made of. Set S, fitted on the open measured cooks together with common-practice times. */
 import type { Composition } from './tables.ts';
 
+/** How one face of a piece takes heat and dries. */
+export interface Face {
+  /** A_f: share of the face that can evaporate [1]. */
+  readonly evaporatingShare: number;
+  /** Resistance to heat of a layer on it, a fat cap [m²K/W]; 0 bare. */
+  readonly layerM2KW: number;
+  /** Heat capacity of that layer, taken at the temperature of the meat beneath [J/m²K]. */
+  readonly layerJM2K: number;
+  /** h_c over that of the air round the piece [1]. */
+  readonly convectionShare: number;
+  /** How much warmer the walls are that it sees [K]: fire or coals on this side. */
+  readonly wallRiseK: number;
+}
+
 /** One piece as the solver sees it; per square metre of raw outer face. */
 export interface MeatParameters {
   readonly composition: Composition;
@@ -10,8 +24,10 @@ export interface MeatParameters {
   readonly halfThicknessM: number;
   /** Area grows as r^(E − 1): 1 slab, 2 cylinder, 3 sphere, between for chunky pieces. */
   readonly dimensionality: number;
-  /** A_f: share of the face that can evaporate [1]. */
+  /** A_f: share of the face that can evaporate [1]; of the open one where the faces are unlike. */
   readonly evaporatingShare: number;
+  /** The other face where it is unlike: bone side, fat side, the side of the fire; missing: both faces alike. */
+  readonly otherFace?: Face;
   /** et: porosity over tortuosity of the dry bark [1]. */
   readonly barkOpenness: number;
   /** delta_s: bark of this thickness lets half as much through [m]. */

@@ -166,13 +166,13 @@ export class PieceRunner {
       let hit = false;
       if (watched && !ended) {
         const figureBefore = measureOf(watched, solver, piece);
-        copy(solver.state, this.#before);
+        copy(solver.state, this.#before, solver.stateLength);
         this.#step(air, cover, timeS, stepS, stretch);
         const figure = measureOf(watched, solver, piece);
         if (isPast(figure)) {
           hit = true;
           stepS = landingS(watched, stepS, figureBefore, figure, (triedS) => {
-            copy(this.#before, solver.state);
+            copy(this.#before, solver.state, solver.stateLength);
             this.#step(air, cover, timeS, triedS, stretch);
             return measureOf(watched, solver, piece);
           });
@@ -229,6 +229,6 @@ export class PieceRunner {
 }
 
 /** Short arrays: a loop is faster than `set`. */
-function copy(from: Float64Array, to: Float64Array): void {
-  for (let i = 0; i < from.length; i++) to[i] = from[i]!;
+function copy(from: Float64Array, to: Float64Array, length: number): void {
+  for (let i = 0; i < length; i++) to[i] = from[i]!;
 }

@@ -7,6 +7,8 @@ export class SurfaceFlows {
   fromAirWm2 = 0;
   evaporatingWm2 = 0;
   intoMeatWm2 = 0;
+  /** from the other half through the middle [W/m²] */
+  fromMiddleWm2 = 0;
   /** from the film, or from the pool inside a wrap [kg/(m²·s)] */
   wetKgM2S = 0;
   /** through the bark, from the front [kg/(m²·s)] */
@@ -24,6 +26,7 @@ export class SurfaceFlows {
     this.fromAirWm2 = kept * this.fromAirWm2 + weight * stage.fromAirWm2;
     this.evaporatingWm2 = kept * this.evaporatingWm2 + weight * stage.evaporatingWm2;
     this.intoMeatWm2 = kept * this.intoMeatWm2 + weight * stage.intoMeatWm2;
+    this.fromMiddleWm2 = kept * this.fromMiddleWm2 + weight * stage.fromMiddleWm2;
     this.wetKgM2S = kept * this.wetKgM2S + weight * stage.wetKgM2S;
     this.frontKgM2S = kept * this.frontKgM2S + weight * stage.frontKgM2S;
     this.browning = kept * this.browning + weight * stage.browning;

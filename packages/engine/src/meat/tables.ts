@@ -47,7 +47,7 @@ export interface Composition {
 export type SofteningRate = (temperatureC: number) => number;
 
 /** Rows of `COLUMNS` figures for meat of this composition; see `COLUMN`. */
-export function thermalTable(raw: Composition, softeningRate: SofteningRate): Float64Array {
+function thermalTable(raw: Composition, softeningRate: SofteningRate): Float64Array {
   const table = new Float64Array(ROWS * COLUMNS);
   for (let row = 0; row < ROWS; row++) {
     const temperatureC = TABLE_LOWEST_C + row * TABLE_STEP_K;
@@ -74,6 +74,27 @@ export function thermalTable(raw: Composition, softeningRate: SofteningRate): Fl
     table[at + COLUMN.doseRate] = softeningRate(temperatureC) / 3600;
   }
   return table;
+}
+
+/** The tables of one softening law, made when a composition is first met. */
+export class ThermalTables {
+  readonly #softeningRate: SofteningRate;
+  readonly #known = new Map<Composition, Float64Array>();
+  #last: Composition | undefined;
+  #lastTable!: Float64Array;
+
+  constructor(softeningRate: SofteningRate) {
+    this.#softeningRate = softeningRate;
+  }
+
+  of(composition: Composition): Float64Array {
+    if (composition === this.#last) return this.#lastTable;
+    const table = this.#known.get(composition) ?? thermalTable(composition, this.#softeningRate);
+    this.#known.set(composition, table);
+    this.#last = composition;
+    this.#lastTable = table;
+    return table;
+  }
 }
 
 /** Density of the raw piece at 20 °C [kg/m³], volumes adding. @source Choi & Okos 1986 */
