@@ -7,10 +7,10 @@ import {
   type PrintSettings,
   printer,
   US,
+  unbroken,
   webMessages,
 } from '@pitwright/words';
 import { createContext, Fragment, type ReactNode, use, useMemo } from 'react';
-import { unbroken } from './unbroken.ts';
 
 /** How this person writes things; the zone is the cook's, added where one is open. */
 export type Writing = Pick<PrintSettings, 'units' | 'clock' | 'names'>;

@@ -1,9 +1,11 @@
-/** Mean advance of a character as a share of the type size, a little wide. */
-const ADVANCE = 0.54;
+import { widthOf } from '@pitwright/draw';
+
+/** Text is set lighter than the heaviest words, which the drawings measure. */
+const LIGHTER = 0.96;
 
 /** Lines that words take in a column [px], estimated. */
 export const linesOf = (words: string, widthPx: number, sizePx: number): number =>
-  Math.max(1, Math.ceil((words.length * ADVANCE * sizePx) / widthPx));
+  Math.max(1, Math.ceil((LIGHTER * widthOf(words, sizePx)) / widthPx));
 
 /** Height of a line in the tables and of the rule under a row [px]. */
 const LINE_PX = 18;

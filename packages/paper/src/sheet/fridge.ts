@@ -6,7 +6,7 @@ import { kitchenNotices } from '../concerns.ts';
 import type { FormulaReport, PlanReport } from '../report.ts';
 import { lettersOf, taskSaid } from '../task-words.ts';
 import { fitRows, linesOf } from './fit.ts';
-import { element, escaped, tickBox } from './markup.ts';
+import { element, escaped, noteLines, tickBox } from './markup.ts';
 import { PAGE } from './style.ts';
 
 const SMALL_PX = 13.5;
@@ -139,7 +139,7 @@ export function fridgePage(report: PlanReport, settings: PrintSettings, header: 
     `${header}<p>${sheetAnswer.map(tell).join(' ')}</p>` +
       `<p>${escaped(buy)}</p>` +
       `<h2>${tell({ id: 'sheet.weigh' })}</h2>${element('div', 'weigh', formulas.join(''))}` +
-      `<h2>${tell({ id: 'sheet.jobs' })}</h2>${jobTable(report, print, OPEN_PX - weighPx - buyPx)}<div class="notes"></div>` +
+      `<h2>${tell({ id: 'sheet.jobs' })}</h2>${jobTable(report, print, OPEN_PX - weighPx - buyPx)}${noteLines}` +
       (cautions.length > 0
         ? `<footer>${cautions.map((caution) => element('p', '', caution)).join('')}</footer>`
         : ''),

@@ -6,15 +6,17 @@ import { bandData } from '../bands.ts';
 import type { PlanReport } from '../report.ts';
 import { shortTaskSaid } from '../task-words.ts';
 import { fitRows, linesOf } from './fit.ts';
-import { element, escaped, tickBox } from './markup.ts';
+import { element, escaped, noteLines, tickBox } from './markup.ts';
 import { PAGE } from './style.ts';
 
-/** Page without header, bands of one piece, heading and foot [px]; each further band takes its lane. */
-const OPEN_PX = 705;
+/** Page without header, rail of the bands, heading, lines for notes and the rules of the foot [px]. */
+const OPEN_PX = 800;
 const LANE_PX = 25;
-/** Widths of the columns of words [px]. */
+/** Widths of the columns of words and of the two of the foot [px]. */
 const WHEN_PX = 186;
-const WHAT_PX = 205;
+const WHAT_PX = 184;
+const FOOT_PX = 339;
+const FOOT_LINE_PX = 16.2;
 
 /** One walk to the pit: what is done on it, and what tells that it is time. */
 interface WalkRow {
@@ -52,15 +54,28 @@ function walkRows(report: PlanReport, settings: PrintSettings): WalkRow[] {
   }));
 }
 
-function walkTable(all: readonly WalkRow[], pieces: number, settings: PrintSettings): string {
+const signLines = ({ signs }: WalkRow): number => linesOf(signs.join('; '), WHEN_PX, 13.5);
+const jobLines = ({ jobs }: WalkRow): number => linesOf(jobs.join(' '), WHAT_PX, 15);
+const withFirstSign = (row: WalkRow): WalkRow => ({ ...row, signs: row.signs.slice(0, 1) });
+
+/**
+ * The same walks with fewer and fewer signs: all of them, the first of each walk, then one after the other without
+ * those that take a line of their own. The early ones go first: what tells the bite matters most.
+ */
+function withFewerSigns(rows: readonly WalkRow[]): (readonly WalkRow[])[] {
+  const first = rows.map(withFirstSign);
+  const costly = first.filter((row) => signLines(row) > jobLines(row));
+  const without = costly.map((_, last) =>
+    first.map((row) => (costly.indexOf(row) <= last && costly.includes(row) ? { ...row, signs: [] } : row)),
+  );
+  return [rows, first, ...without, rows.map((row) => ({ ...row, signs: [] }))];
+}
+
+function walkTable(all: readonly WalkRow[], roomPx: number, settings: PrintSettings): string {
   const { rows, paddingPx } = fitRows(
-    [
-      all,
-      all.map((row) => ({ ...row, signs: row.signs.slice(0, 1) })),
-      all.map((row) => ({ ...row, signs: [] })),
-    ],
-    (row) => Math.max(linesOf(row.signs.join('; '), WHEN_PX, 13.5), linesOf(row.jobs.join(' '), WHAT_PX, 15)),
-    OPEN_PX - pieces * LANE_PX,
+    withFewerSigns(all),
+    (row) => Math.max(signLines(row), jobLines(row)),
+    roomPx,
   );
   const print = printer(settings);
   const unit = settings.units === 'us' ? '°F' : '°C';
@@ -108,12 +123,15 @@ export function pitPage(report: PlanReport, settings: PrintSettings, header: str
     { width: PAGE.width - 2 * PAGE.padding, ink: 'black', id: 'pit' },
     chartVoice(settings),
   );
-  const ready = report.plan.pieces.map((piece) => tell(readySaid(piece))).join(', ');
+  const fireOut = `<b>${tell({ id: 'sheet.fire-out' })}:</b> ${tell({ id: 'sheet.fire-out-deed' })}`;
+  const pieces = report.plan.pieces.map((piece) => tell(readySaid(piece))).join(', ');
+  const ready = `<b>${tell({ id: 'sheet.ready' })}:</b> ${pieces}. ${tell({ id: 'sheet.eight-in-ten' })} ${tell({ id: 'sheet.signs-first' })}`;
+  const footLines = Math.max(...[fireOut, ready].map((words) => linesOf(words, FOOT_PX, 13.5)));
+  const roomPx = OPEN_PX - report.plan.pieces.length * LANE_PX - footLines * FOOT_LINE_PX;
   return element(
     'section',
     'page',
-    `${header}${toSvg(bands)}${walkTable(walkRows(report, settings), report.plan.pieces.length, settings)}<div class="notes"></div>` +
-      `<footer><p><b>${tell({ id: 'sheet.fire-out' })}:</b> ${tell({ id: 'sheet.fire-out-deed' })}</p>` +
-      `<p><b>${tell({ id: 'sheet.ready' })}:</b> ${ready}. ${tell({ id: 'sheet.eight-in-ten' })} ${tell({ id: 'sheet.signs-first' })}</p></footer>`,
+    `${header}${toSvg(bands)}${walkTable(walkRows(report, settings), roomPx, settings)}${noteLines}` +
+      `<footer><p>${fireOut}</p><p>${ready}</p></footer>`,
   );
 }

@@ -17,13 +17,13 @@ h1{font-size:25px;line-height:1.1;font-weight:800;margin:0} header p{margin:0;te
 h2{font-size:15px;font-weight:700;margin:10px 0 3px} p{margin:0 0 5px}
 table{border-collapse:collapse;width:100%} th{font-size:13.5px;font-weight:700;text-align:left;padding:2px 6px 3px 0;border-bottom:1.6px solid #000;vertical-align:bottom}
 td{padding:var(--row,4px) 6px var(--row,4px) 0;border-bottom:1px solid #8a8a8a;vertical-align:top}
-.clock{font-weight:800;white-space:nowrap;font-size:15px} .when{font-size:13.5px} td.when{width:190px} .day{white-space:nowrap;font-size:13.5px}
+.clock{padding-right:10px;font-weight:800;white-space:nowrap;font-size:15px} .when{font-size:13.5px} td.when{width:190px} .day{white-space:nowrap;font-size:13.5px}
 .write{border-left:1px solid #8a8a8a;width:64px;padding-left:5px} .night td{background:#dedede}
 .box{display:inline-block;width:16px;height:16px;border:1.4px solid #000;vertical-align:-2px} .tick{width:26px}
-.dense td{font-size:13.5px;line-height:18px} .walks td{line-height:18px}
+.dense td{font-size:13.5px;line-height:18px} .walks td{line-height:18px} .walks .write{width:72px} .walks th.write{white-space:nowrap;padding-right:0}
 .weigh{columns:3;column-gap:24px;font-size:13.5px} .weigh h3{font-size:13.5px;font-weight:700;margin:0;padding-top:5px;break-after:avoid} .weigh h3:first-child{padding-top:0} .weigh p{display:flex;gap:8px;margin:0;border-bottom:1px solid #bbb;line-height:17px;break-inside:avoid} .weigh p>:first-child{flex:1} .mass{font-weight:700;white-space:nowrap}
 footer{margin-top:auto;border-top:3px solid #000;padding-top:7px;columns:2;column-gap:24px;font-size:13.5px;line-height:1.2} footer p{margin:0 0 3px;break-inside:avoid}
-.notes{flex:1;min-height:20px;border-bottom:1px solid #8a8a8a;background:repeating-linear-gradient(#fff 0 25px,#8a8a8a 25px 26px)}
+.notes{flex:1;min-height:20px;overflow:hidden} .notes i{display:block;height:27px;border-bottom:1px solid #8a8a8a}
 @media print{html,body{-webkit-print-color-adjust:exact;print-color-adjust:exact}}
 ${DRAWING_STYLE}
 `;

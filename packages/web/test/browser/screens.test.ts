@@ -71,3 +71,28 @@ test.each(STATES)('$name', async ({ name, open, leave }) => {
   await leave?.(page);
   expect(errors).toEqual([]);
 });
+
+test.each(['regatta-dinner', 'two-racks-on-a-kettle'])('sheets of %s', async (cook) => {
+  await page.setViewportSize(SIZES[0]);
+  await page.goto(`${app.url}print.html?cook=${cook}`);
+  await page.locator('html[data-ready]').waitFor();
+  for (const format of ['A4', 'Letter'])
+    await page.pdf({ path: join(SCREENS, `${cook}-${format}.pdf`), format, printBackground: true });
+  await page.emulateMedia({ media: 'print' });
+  await settled();
+  expect(await faultsOf(page)).toEqual(NO_FAULTS);
+  const cutOff = await page.evaluate(() =>
+    [...document.querySelectorAll('.page')].flatMap((sheet) => {
+      const edge = sheet.getBoundingClientRect();
+      return [...sheet.querySelectorAll('p, td, th, h1, h2, h3, text')]
+        .filter((one) => {
+          const { left, right, bottom } = one.getBoundingClientRect();
+          return left < edge.left || right > edge.right || bottom > edge.bottom;
+        })
+        .map((one) => one.textContent);
+    }),
+  );
+  expect(cutOff).toEqual([]);
+  await page.emulateMedia({ media: null });
+  expect(errors).toEqual([]);
+});
