@@ -269,6 +269,7 @@ export const webMessages = messages({
   'web.measure.scales': () => 'One weighs',
   'web.measure.start-probe': () => 'In its middle it is',
   'web.measure.grate-probe': () => 'The grate beside it is at',
+  'web.figure.such': (p: { example: string }) => `such as ${p.example}`,
   'web.figure.unread': (p: { example: string }) => `Write it with its unit, such as ${p.example}.`,
   'web.figure.outside': (p: { low: string; high: string }) => `Between ${p.low} and ${p.high}.`,
   'web.piece.start-by-hand': (p: { hour: string }) => `You set it to go on at ${p.hour}.`,

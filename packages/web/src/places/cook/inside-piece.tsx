@@ -64,9 +64,10 @@ export function InsidePiece(props: {
             p10S: absolute(field.bite.p10S),
             p50S: absolute(field.bite.p50S),
             p90S: absolute(field.bite.p90S),
-            words: isReached
-              ? `${biteName(piece.bite)} ${voice.clockRange(ready.p10, ready.p90)}`
-              : biteName(piece.bite),
+            words:
+              isReached && props.zone === undefined
+                ? `${biteName(piece.bite)} ${voice.clockRange(ready.p10, ready.p90)}`
+                : biteName(piece.bite),
           },
         }
       : {}),

@@ -4,6 +4,7 @@ import type { Closer } from '../../foresee/messages.ts';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { setAtGrate, setPiece } from './edit.ts';
+import { usualMass, usualThickness } from './usual.ts';
 import { WrittenFigure } from './written-figure.tsx';
 
 /** Worth a field of its own: it takes this share off the range or more. */
@@ -52,7 +53,7 @@ function MeasureLine(props: { measure: Measure; cook: Cook; piece: Piece; onKeep
           kind="length"
           value={piece.thickness}
           limits={PIECE_LIMITS.thickness}
-          example={quantity('length', 60, 'mm')}
+          example={usualThickness(piece.cut)}
           onKeep={(thickness) => onKeep(setPiece(cook, piece.id, { thickness }))}
         />
       );
@@ -63,7 +64,7 @@ function MeasureLine(props: { measure: Measure; cook: Cook; piece: Piece; onKeep
           kind="mass"
           value={piece.mass}
           limits={PIECE_LIMITS.mass}
-          example={quantity('mass', 1.2, 'kg')}
+          example={usualMass(piece.cut)}
           onKeep={(mass) => onKeep(setPiece(cook, piece.id, { mass }))}
         />
       );

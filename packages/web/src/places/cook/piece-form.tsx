@@ -17,6 +17,7 @@ import { CutPick } from '../new-cook/cut-pick.tsx';
 import { bitesOf } from '../new-cook/sensible.ts';
 import { pieceName } from './band-data.ts';
 import { setPiece } from './edit.ts';
+import { usualMass, usualThickness } from './usual.ts';
 import { WrittenFigure } from './written-figure.tsx';
 
 const PLACES: readonly PitPlace[] = ['hot', 'middle', 'cool'];
@@ -82,7 +83,7 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
         kind="mass"
         value={piece.mass}
         limits={PIECE_LIMITS.mass}
-        example={quantity('mass', cut?.massKg ?? 1, 'kg')}
+        example={usualMass(piece.cut)}
         onKeep={(mass) => tell({ mass })}
       />
       <WrittenFigure
@@ -90,7 +91,7 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
         kind="length"
         value={piece.thickness}
         limits={PIECE_LIMITS.thickness}
-        example={quantity('length', Math.round(2000 * (cut?.halfThicknessM ?? 0.02)), 'mm')}
+        example={usualThickness(piece.cut)}
         onKeep={(thickness) => tell({ thickness })}
       />
       <WrittenFigure

@@ -60,7 +60,7 @@ export function WrittenFigure<K extends Kind>(props: {
         className="cell-write"
         autoComplete="off"
         value={draft}
-        placeholder={isNeeded ? undefined : example}
+        placeholder={isNeeded ? undefined : text('web.figure.such', { example })}
         aria-invalid={problem ? true : undefined}
         aria-describedby={problem ? `${id}-problem` : undefined}
         onChange={(event) => setDraft(event.target.value)}
