@@ -18,8 +18,9 @@ function readOne(input: InputSpec, text: string): Value {
       const { min = -Infinity, max = Infinity } = input;
       const value = quantityIn(input.name, text, input.kind, { mayBeNegative: min < 0 && min > -Infinity });
       if (value >= min && value <= max) return value;
-      const slack = ROUNDING * (input.kind === 'temperature' ? 1000 : Math.max(Math.abs(min), Math.abs(max)));
-      if (value >= min - slack && value <= max + slack) return value < min ? min : max;
+      const slack = (limit: number) => ROUNDING * (input.kind === 'temperature' ? 1000 : Math.abs(limit));
+      if (value < min && value >= min - slack(min)) return min;
+      if (value > max && value <= max + slack(max)) return max;
       return refuse('calc.out-of-range', { input: input.name, text, limits: input.limits ?? '' });
     }
     case 'word':
