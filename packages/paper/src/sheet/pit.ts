@@ -10,7 +10,7 @@ import { element, escaped, noteLines, tickBox } from './markup.ts';
 import { PAGE } from './style.ts';
 
 /** Page without header, rail of the bands, heading, lines for notes and the rules of the foot [px]. */
-const OPEN_PX = 800;
+const OPEN_PX = 784;
 const LANE_PX = 25;
 /** Widths of the columns of words and of the two of the foot [px]. */
 const WHEN_PX = 186;
