@@ -148,7 +148,7 @@ export const airCalcs: readonly CalcSpec[] = [
     summary: 'heat of vaporisation of water',
     inputs: [quantityInput('temperature', 'temperature', { range: [0, 150, '°C'] })],
     outputs: [{ name: 'heat', unit: 'kJ/kg', kind: 'specific-energy' }],
-    source: 'steam tables, quadratic fit',
+    source: 'steam tables, cubic fit',
     page,
     evaluate: (inputs) => ({ heat: latentHeatJKg(numberOf(inputs, 'temperature')) }),
   },
@@ -268,7 +268,7 @@ export const airCalcs: readonly CalcSpec[] = [
       { name: 'kinematic-viscosity', unit: 'mm²/s', kind: 'kinematic-viscosity' },
       { name: 'prandtl', unit: '1', kind: 'number' },
     ],
-    source: 'power law, Sutherland, ideal gas; within 1 % of a property library',
+    source: 'power law, Sutherland, ideal gas; fitted to Lemmon & Jacobsen 2004 and Incropera & DeWitt, Table A.4',
     page,
     evaluate(inputs) {
       const temperatureC = numberOf(inputs, 'temperature');

@@ -68,7 +68,7 @@ const waterActivity: CalcSpec = {
     quantityInput('temperature', 'temperature', { range: [0, 120, '°C'], byDefault: [25, '°C'] }),
   ],
   outputs: [{ name: 'water-activity', unit: '1', kind: 'number' }],
-  source: 'Starzak & Peacock (sucrose), Pitzer (sodium chloride)',
+  source: 'Starzak & Peacock (sucrose), Pitzer with Silvester & Pitzer 1977 (sodium chloride)',
   page,
   evaluate(inputs) {
     const given = exactlyOne(inputs, ['sucrose', 'salt-molality']);

@@ -64,7 +64,7 @@ export const solutionCalcs: readonly CalcSpec[] = [
       { name: 'viscosity', unit: 'mPa·s', kind: 'viscosity' },
       { name: 'ratio', unit: '1', kind: 'number' },
     ],
-    source: 'Génotelle form after Mathlouthi & Reiser',
+    source: 'form of Génotelle after Mathlouthi & Reiser, fitted to the CRC tables',
     page,
     evaluate(inputs) {
       const sucrose = numberOf(inputs, 'sucrose');
@@ -85,7 +85,7 @@ export const solutionCalcs: readonly CalcSpec[] = [
       quantityInput('temperature', 'temperature', { range: [0, 100, '°C'] }),
     ],
     outputs: [{ name: 'density', unit: 'kg/m³', kind: 'density' }],
-    source: 'quadratic in the mass fraction, within 0.25 % of the CRC table',
+    source: 'Emmerich & Emmerich 1994, ICUMSA SPS-4',
     page,
     evaluate: (inputs) => ({
       density: sucroseDensity(numberOf(inputs, 'sucrose'), numberOf(inputs, 'temperature')),
