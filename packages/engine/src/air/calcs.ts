@@ -268,7 +268,8 @@ export const airCalcs: readonly CalcSpec[] = [
       { name: 'kinematic-viscosity', unit: 'mm²/s', kind: 'kinematic-viscosity' },
       { name: 'prandtl', unit: '1', kind: 'number' },
     ],
-    source: 'power law, Sutherland, ideal gas; fitted to Lemmon & Jacobsen 2004 and Incropera & DeWitt, Table A.4',
+    source:
+      'power law, Sutherland, ideal gas; fitted to Lemmon & Jacobsen 2004 and Incropera & DeWitt, Table A.4',
     page,
     evaluate(inputs) {
       const temperatureC = numberOf(inputs, 'temperature');
