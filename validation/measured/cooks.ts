@@ -88,9 +88,13 @@ export function logs(): ReadonlyMap<string, readonly Record<string, string>[]> {
   return byId;
 }
 
-/** Every measured cook with a told pit and at least one timed core temperature. */
+/** Every cook that was read, by its id: with a told pit, and timed core temperatures or a timed hand test. */
+export const cooksRead = (): ReadonlyMap<string, MeasuredCook> =>
+  new Map([...logs()].flatMap(([id, rows]) => (COOKS[id] ? [[id, cookOf(id, rows, COOKS[id])]] : [])));
+
+/** Those with at least one timed core temperature. */
 export const measuredCooks = (): MeasuredCook[] =>
-  [...logs()].flatMap(([id, rows]) => (COOKS[id] ? [cookOf(id, rows, COOKS[id])] : []));
+  [...cooksRead().values()].filter(({ cores }) => cores.length > 0);
 
 function cookOf(id: string, rows: readonly Record<string, string>[], reading: CookReading): MeasuredCook {
   const first = rows[0]!;

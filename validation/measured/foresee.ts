@@ -4,7 +4,7 @@ import { quantile } from '../../packages/engine/src/forecast/ensemble/range.ts';
 import { softeningRate } from '../../packages/engine/src/forecast/ensemble/run.ts';
 import { ENSEMBLE_SETTINGS, PieceRunner } from '../../packages/engine/src/meat/run.ts';
 import type { MeasuredCook } from './cooks.ts';
-import { resolved, WRAP_GUESSES } from './resolved.ts';
+import { waysOf } from './resolved.ts';
 import type { Foreseen } from './score.ts';
 
 const MEMBERS = 400;
@@ -33,8 +33,7 @@ const runner = new PieceRunner(ENSEMBLE_SETTINGS, softeningRate);
 export function coursesOf(cook: MeasuredCook, members = MEMBERS): Course[] {
   const last = cook.cores.at(-1)!;
   const highestC = Math.max(85, ...cook.cores.map((core) => core.coreC)) + READING_SD_K;
-  const kinds = cook.wrap?.kind === 'unknown' ? WRAP_GUESSES : [cook.wrap?.kind];
-  const ways = kinds.map((kind) => resolved(cook, kind, last.hours, highestC));
+  const ways = waysOf(cook, last.hours, highestC);
   const cookDraws = new CookDraws(SEED);
   const pieceDraws = new PieceDraws(SEED, cook.id, 1);
   return Array.from({ length: members }, (_, m) => {

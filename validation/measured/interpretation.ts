@@ -58,6 +58,8 @@ const series = (cut: string, pitType: PitType, pit: CookReading['pit'], more: Mo
 
 const ACROSS = 'cut in two across to fit: as thick as the whole one, so sized by the whole mass';
 
+const SHOP_SHORT_RIBS = 'not said to be of the plate: the shop’s ordinary short rib is of the chuck';
+
 export const COOKS: Readonly<Record<string, CookReading>> = {
   BR01: steady('brisket-flat', 'unknown', 107.2, {
     raised: { coreC: 67.2, afterH: 0.25, pitC: 129.4 },
@@ -312,18 +314,18 @@ export const COOKS: Readonly<Record<string, CookReading>> = {
   OT24: steady('lamb-leg', 'electric', 121.1),
   OT25: steady('lamb-leg', 'electric', 121.1),
   OT54: steady('beef-back-ribs', 'bullet', 118.4),
-  OT02: steady('beef-short-ribs', 'bullet', 121.1),
+  OT02: steady('chuck-short-ribs', 'bullet', 121.1, { because: SHOP_SHORT_RIBS }),
   OT72: steady('beef-short-ribs', 'bullet', 121.1),
   OT56: steady('beef-short-ribs', 'electric', 121.1),
   OT73: series(
-    'beef-short-ribs',
+    'chuck-short-ribs',
     'pellet',
     [
       [0, 121.1],
       [2.5, 79.5],
       [3.5, 121.1],
     ],
-    { because: 'arrival is 67.8 °C at 2 h; at 3.5 h the pit, and the meat, had sunk' },
+    { because: `${SHOP_SHORT_RIBS}; arrival is 67.8 °C at 2 h: at 3.5 h the pit, and the meat, had sunk` },
   ),
   OT60: steady('fresh-ham', 'unknown', 110),
   OT61: steady('fresh-ham', 'unknown', 121.1),
@@ -334,7 +336,20 @@ export const COOKS: Readonly<Record<string, CookReading>> = {
     because: 'out of its foil after 5 h',
   }),
   RI30: steady('spareribs', 'electric', 107.2),
+  RI33: steady('st-louis-ribs', 'bullet', 132.2),
+  RI34: steady('st-louis-ribs', 'bullet', 132.2, {
+    wrap: { kind: 'foil', hours: 2, openedH: 3 },
+    because: 'in foil from the second to the third hour',
+  }),
+  RI38: steady('spareribs', 'bullet', 148.9),
+  RI39: steady('spareribs', 'offset', 110),
+  RI41: steady('loin-back-ribs', 'kettle', 107.2),
   RI45: steady('spareribs', 'pellet', 107.2),
+  RI47: steady('spareribs', 'gas', 110, {
+    wrap: { kind: 'foil', hours: 3, openedH: 5 },
+    because: 'out of its foil after 5 h',
+  }),
+  RI74: steady('st-louis-ribs', 'kettle', 126.7),
   PO01: steady('turkey-whole', 'electric', 135),
   PO02: steady('chicken-half', 'unknown', 121.1, {
     massKg: 1.02,

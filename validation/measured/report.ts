@@ -18,6 +18,7 @@ const GROUPS: Readonly<Record<string, readonly string[]>> = {
     'chuck-roast',
     'beef-back-ribs',
     'beef-short-ribs',
+    'chuck-short-ribs',
     'fresh-ham',
     'rib-roast',
     'spareribs',
@@ -72,9 +73,9 @@ export const readingsTable = (): string =>
 /** Why a cook of the logs cannot be scored. */
 export function whyLeftOut(id: string, rows: readonly Record<string, string>[]): string | undefined {
   if (LEFT_OUT[id]) return LEFT_OUT[id];
-  if (COOKS[id]) return undefined;
   const hasHour = rows.some((row) => Number(row.elapsed_h) > 0 && row.core_temp_C);
   if (!hasHour) return 'no core temperature with an hour';
+  if (COOKS[id]) return undefined;
   if (/not told|^as /u.test(rows[0]!.pit_temp_C!)) return 'pit temperature not told';
   return '';
 }

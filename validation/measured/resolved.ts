@@ -10,21 +10,26 @@ import { findCut } from '../../packages/engine/src/meat/cuts.ts';
 import { FOIL_LOOSE, PAN } from '../../packages/engine/src/meat/parameters.ts';
 import type { MeasuredCook } from './cooks.ts';
 
-export type WrapKind = 'foil' | 'paper';
-/** A wrap whose kind is not told. @source meat model: foil 60 %, paper 40 %; common practice, no source */
-export const WRAP_GUESSES: readonly WrapKind[] = ['foil', 'paper', 'foil', 'paper', 'foil'];
+type WrapKind = 'foil' | 'paper';
+/** A wrap whose kind is not told. @source foil 60 %, paper 40 %; common practice, no source */
+const WRAP_GUESSES: readonly WrapKind[] = ['foil', 'paper', 'foil', 'paper', 'foil'];
+
+export interface ResolvedCook {
+  readonly piece: ResolvedPiece;
+  readonly pit: ResolvedPit;
+}
 
 /**
- * The cook as the engine steps it.
+ * The cook as the engine steps it, once for every way it may have been wrapped; members take turns.
  *
  * @param lastH followed at least so long, then until the centre has passed `highestC`
  */
-export function resolved(
-  cook: MeasuredCook,
-  wrap: WrapKind | undefined,
-  lastH: number,
-  highestC: number,
-): { piece: ResolvedPiece; pit: ResolvedPit } {
+export function waysOf(cook: MeasuredCook, lastH: number, highestC: number): readonly ResolvedCook[] {
+  const kinds = cook.wrap?.kind === 'unknown' ? WRAP_GUESSES : [cook.wrap?.kind as WrapKind | undefined];
+  return kinds.map((kind) => resolved(cook, stagesText(cook, kind, lastH, highestC)));
+}
+
+function resolved(cook: MeasuredCook, text: string): ResolvedCook {
   const { reading } = cook;
   const [, firstC] = reading.pit[0]!;
   const pit = resolvePit({
@@ -40,7 +45,7 @@ export function resolved(
         temperaturesC: reading.pit.map(([, c]) => c),
       }
     : undefined;
-  const stages = stagesIn(stagesText(cook, wrap, lastH, highestC), pit, curve).map(
+  const stages = stagesIn(text, pit, curve).map(
     (stage): ResolvedStage =>
       stage.kind === 'foil' && cook.wrap?.how
         ? { ...stage, cover: cook.wrap.how === 'loose' ? FOIL_LOOSE : PAN }

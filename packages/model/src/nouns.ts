@@ -50,7 +50,8 @@ export const FURTHER_CUTS = [
   'chicken-drumstick',
 ] as const;
 export const CATALOGUE_CUTS = [...CUTS, ...FURTHER_CUTS] as const;
-export type CutId = (typeof CATALOGUE_CUTS)[number] | (string & {});
+export type CatalogueCut = (typeof CATALOGUE_CUTS)[number];
+export type CutId = CatalogueCut | (string & {});
 
 export const PIT_TYPES = [
   'offset',

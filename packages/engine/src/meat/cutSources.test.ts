@@ -1,29 +1,16 @@
 // The catalogue of cuts: whole, sourced, and every cut forecasts. Evidence: published refuse (USDA SR28, IMPS); conformity.
-import { CATALOGUE_CUTS, CUTS, quantity, type Stage } from '@pitwright/model';
+import { CATALOGUE_CUTS, quantity, type Stage } from '@pitwright/model';
 import { expect, test } from 'vitest';
 import { forecastCook } from '../forecast/cookForecast.ts';
 import { exampleCook } from '../forecast/exampleCook.ts';
 import { cutFacts, SOURCED } from './cutSources.ts';
-import { catalogueOfCuts, cuts, findCut } from './cuts.ts';
+import { catalogueOfCuts, findCut } from './cuts.ts';
 
 const STAGES: readonly Stage[] = [
   { kind: 'bare', until: { by: 'clock', after: quantity('time', 1.5, 'h') } },
   { kind: 'foil', until: { by: 'core', temperature: quantity('temperature', 75, '°C') } },
   { kind: 'rest', until: { by: 'table' } },
 ];
-
-test('the catalogue, the cook file and calc name the same cuts', () => {
-  expect(
-    catalogueOfCuts()
-      .map((cut) => cut.id)
-      .sort(),
-  ).toEqual([...CATALOGUE_CUTS].sort());
-  expect(
-    cuts()
-      .map((cut) => cut.id)
-      .sort(),
-  ).toEqual([...CUTS].sort());
-});
 
 test('every figure of every cut has its source', () => {
   for (const { cut, sources } of cutFacts())

@@ -4,6 +4,7 @@
  * A refuse range is the published share of bone (and, where named, skin) of the raw mass; the row's own bone share lies
  * inside it. `memory`: known to the trade or from a table, not read again for this page.
  */
+import type { CatalogueCut } from '@pitwright/model';
 import { type Cut, catalogueOfCuts } from './cuts.ts';
 
 export type CutEvidence = 'published' | 'memory' | 'derived' | 'calibration' | 'common practice';
@@ -25,6 +26,8 @@ export interface CutFacts {
 }
 
 interface Row {
+  /** Thickness from a ruler's figure of the trade, not fitted on cooks. */
+  readonly byRuler?: true;
   readonly refuse?: readonly [number, number];
   readonly bone: CutSource;
   /** Key of the USDA table, or what stands in for one. */
@@ -44,7 +47,7 @@ const REMEMBERED = (food: string): CutSource => ({
 const BONELESS: CutSource = { evidence: 'published', source: 'USDA IMPS item text: boneless' };
 const IMPS_WEIGHTS: CutSource = { evidence: 'published', source: 'USDA IMPS weight ranges A to C' };
 
-const ROWS: Readonly<Record<string, Row>> = {
+const ROWS: Readonly<Record<CatalogueCut, Row>> = {
   'loin-back-ribs': {
     refuse: [0.3, 0.37],
     bone: SR28('pork back ribs, raw: bone 30 %, connective tissue 7 %'),
@@ -66,11 +69,13 @@ const ROWS: Readonly<Record<string, Row>> = {
     composition: 'pork spareribs, raw',
   },
   'rib-tips': {
+    byRuler: true,
     refuse: [0.25, 0.35],
     bone: { evidence: 'common practice', source: 'no source: cartilage about 30 %' },
     composition: 'pork spareribs, raw',
   },
   'country-style-ribs': {
+    byRuler: true,
     refuse: [0.21, 0.35],
     bone: SR28('pork loin country-style ribs, raw: bone 21 %, connective tissue 14 %'),
     composition: 'pork loin country-style ribs, raw',
@@ -81,29 +86,34 @@ const ROWS: Readonly<Record<string, Row>> = {
     composition: 'pork shoulder, whole, raw',
   },
   'pork-picnic': {
+    byRuler: true,
     refuse: [0.16, 0.22],
     bone: SR28('pork shoulder arm picnic, raw: bone and skin 16 %, connective tissue 6 %'),
     composition: 'pork shoulder arm picnic, raw',
     size: IMPS_WEIGHTS,
   },
   'pork-shoulder-whole': {
+    byRuler: true,
     refuse: [0.25, 0.25],
     bone: SR28('pork shoulder whole, raw: bone and skin 25 %'),
     composition: 'pork shoulder, whole, raw',
     size: IMPS_WEIGHTS,
   },
   'pork-belly': {
+    byRuler: true,
     refuse: [0, 0.07],
     bone: SR28('pork belly: skin 7 %; item 409 is skinless'),
     composition: 'pork belly, raw',
   },
   'pork-loin': {
+    byRuler: true,
     refuse: [0.22, 0.22],
     bone: SR28('pork loin whole, bone in, raw: 22 %'),
     composition: 'pork loin, whole, raw',
     size: IMPS_WEIGHTS,
   },
   'pork-loin-center': {
+    byRuler: true,
     refuse: [0.22, 0.22],
     bone: SR28('pork loin whole, bone in, raw: 22 %'),
     composition: 'pork loin, whole, raw',
@@ -135,6 +145,7 @@ const ROWS: Readonly<Record<string, Row>> = {
     composition: 'beef shortribs, raw',
   },
   'chuck-short-ribs': {
+    byRuler: true,
     refuse: [0.25, 0.27],
     bone: { evidence: 'derived', source: 'beef shortribs (SR28 27 %), thinner bones: 25–27 %' },
     composition: 'beef shortribs, raw',
@@ -146,6 +157,7 @@ const ROWS: Readonly<Record<string, Row>> = {
   },
   'chuck-roast': { bone: BONELESS, composition: 'beef chuck, raw' },
   'chuck-roll': {
+    byRuler: true,
     bone: BONELESS,
     composition: 'beef chuck, raw',
     size: {
@@ -153,13 +165,15 @@ const ROWS: Readonly<Record<string, Row>> = {
       source: 'primal and subprimal yields: 37.9 lb of both sides of a 1300-lb steer, 8.6 kg each',
     },
   },
-  'beef-clod': { bone: BONELESS, composition: 'beef chuck shoulder clod, raw' },
+  'beef-clod': { byRuler: true, bone: BONELESS, composition: 'beef chuck shoulder clod, raw' },
   'tri-tip': {
+    byRuler: true,
     refuse: [0, 0.02],
     bone: SR28('beef bottom sirloin tri-tip, raw: 1–2 %, connective tissue'),
     composition: 'beef bottom sirloin tri-tip, raw',
   },
   'rib-roast': {
+    byRuler: true,
     refuse: [0.13, 0.19],
     bone: REMEMBERED('beef rib, raw: 13–19 % by trim'),
     composition: 'beef rib, raw',
@@ -175,11 +189,13 @@ const ROWS: Readonly<Record<string, Row>> = {
     composition: 'lamb leg, raw',
   },
   'lamb-rack': {
+    byRuler: true,
     refuse: [0.4, 0.4],
     bone: { evidence: 'common practice', source: 'no source: 40 %' },
     composition: 'lamb rib, raw',
   },
   'lamb-breast': {
+    byRuler: true,
     refuse: [0.35, 0.35],
     bone: { evidence: 'common practice', source: 'no source: 35 %' },
     composition: 'lamb rib, raw, leaner',
@@ -194,23 +210,27 @@ const ROWS: Readonly<Record<string, Row>> = {
     bone: SR28('chicken broilers, raw: 32 %'),
     composition: 'chicken, meat and skin, raw',
   },
-  'chicken-breast': { bone: BONELESS, composition: 'chicken breast, meat only, raw' },
+  'chicken-breast': { byRuler: true, bone: BONELESS, composition: 'chicken breast, meat only, raw' },
   'chicken-leg': {
+    byRuler: true,
     refuse: [0.27, 0.33],
     bone: SR28('chicken leg, raw: 27–33 %'),
     composition: 'chicken, meat and skin, raw',
   },
   'chicken-wing': {
+    byRuler: true,
     refuse: [0.38, 0.46],
     bone: SR28('chicken wing, raw: 38 %; from memory to 46 %'),
     composition: 'chicken wing, meat and skin, raw',
   },
   'chicken-thigh': {
+    byRuler: true,
     refuse: [0.17, 0.23],
     bone: REMEMBERED('chicken thigh, raw: 17–23 %'),
     composition: 'chicken, meat and skin, raw',
   },
   'chicken-drumstick': {
+    byRuler: true,
     refuse: [0.29, 0.34],
     bone: REMEMBERED('chicken drumstick, raw: 29–34 %'),
     composition: 'chicken, meat and skin, raw',
@@ -226,34 +246,12 @@ const ROWS: Readonly<Record<string, Row>> = {
     composition: 'turkey, meat and skin, raw',
   },
   'turkey-breast': {
+    byRuler: true,
     refuse: [0.1, 0.2],
     bone: REMEMBERED('turkey breast, raw: 10–20 %'),
     composition: 'turkey, meat and skin, raw',
   },
 };
-
-/** Thickness fitted on cooks, against a ruler's figure from the trade. */
-const BY_RULER: ReadonlySet<string> = new Set([
-  'rib-tips',
-  'country-style-ribs',
-  'pork-picnic',
-  'pork-shoulder-whole',
-  'pork-belly',
-  'pork-loin',
-  'pork-loin-center',
-  'chuck-short-ribs',
-  'beef-clod',
-  'chuck-roll',
-  'tri-tip',
-  'lamb-rack',
-  'lamb-breast',
-  'chicken-wing',
-  'chicken-thigh',
-  'chicken-drumstick',
-  'chicken-breast',
-  'chicken-leg',
-  'turkey-breast',
-]);
 
 /** Item numbers whose text was read; the others are from memory. */
 const READ_ITEMS: ReadonlySet<string> = new Set([
@@ -286,7 +284,7 @@ function itemSource({ imps }: Cut): CutSource {
 function thicknessSource(cut: Cut): CutSource {
   if (cut.id === 'spareribs-breast-off')
     return { evidence: 'derived', source: 'between items 416 and 416A, whose thickness is fitted' };
-  return BY_RULER.has(cut.id)
+  return ROWS[cut.id as CatalogueCut].byRuler
     ? {
         evidence: 'common practice',
         source: 'no source: ordinary length × breadth × thickness, ruler factor of its family',
@@ -304,8 +302,7 @@ function tissueSource({ tissue }: Cut): CutSource {
 }
 
 function factsOf(cut: Cut): CutFacts {
-  const row = ROWS[cut.id];
-  if (!row) throw new RangeError(`cut ${cut.id} must have its sources`);
+  const row = ROWS[cut.id as CatalogueCut];
   return {
     cut,
     ...(row.refuse && { refuse: row.refuse }),

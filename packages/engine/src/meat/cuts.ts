@@ -8,6 +8,7 @@
  * Rows marked `Table` are typical dimensions from memory.
  * Bone shares: USDA SR28 refuse. IMPS numbers: USDA Institutional Meat Purchase Specifications.
  */
+import { CATALOGUE_CUTS, type CatalogueCut, CUTS } from '@pitwright/model';
 import {
   BEEF_BACK_RIB,
   BRISKET,
@@ -30,7 +31,7 @@ import {
   SPARERIBS,
   TURKEY,
 } from './cutFamilies.ts';
-import { FURTHER_CUTS } from './furtherCuts.ts';
+import { FURTHER_ROWS } from './furtherCuts.ts';
 import type { Composition } from './tables.ts';
 
 /** Kinds of tissue that soften alike. */
@@ -72,37 +73,33 @@ export interface Cut {
   readonly fitSdLn: number;
 }
 
-const CALC_CUTS: readonly Cut[] = [
-  {
+const CALC_ROWS: Readonly<Record<(typeof CUTS)[number], Omit<Cut, 'id'>>> = {
+  'loin-back-ribs': {
     ...ribs,
-    id: 'loin-back-ribs',
     imps: '422',
     composition: LOIN_RIBS,
     halfThicknessM: 14.7e-3,
     massKg: 1.1,
     tissue: 'pork-loin-ribs',
   },
-  {
+  spareribs: {
     ...ribs,
-    id: 'spareribs',
     imps: '416',
     composition: SPARERIBS,
     halfThicknessM: 19.2e-3,
     massKg: 2.05,
     tissue: 'pork-spareribs',
   },
-  {
+  'st-louis-ribs': {
     ...ribs,
-    id: 'st-louis-ribs',
     imps: '416A',
     composition: SPARERIBS,
-    halfThicknessM: 18.5e-3,
+    halfThicknessM: 17.4e-3,
     massKg: 1.25,
     tissue: 'pork-spareribs',
   },
-  {
+  'brisket-whole': {
     ...bigCut,
-    id: 'brisket-whole',
     imps: '120',
     composition: BRISKET,
     halfThicknessM: 39.1e-3,
@@ -112,9 +109,8 @@ const CALC_CUTS: readonly Cut[] = [
     tissue: 'beef',
     boneShare: 0.01,
   },
-  {
+  'brisket-flat': {
     ...bigCut,
-    id: 'brisket-flat',
     imps: '120A',
     composition: FLAT,
     halfThicknessM: 22.5e-3,
@@ -123,9 +119,8 @@ const CALC_CUTS: readonly Cut[] = [
     rulerFactor: 0.95,
     tissue: 'beef',
   },
-  {
+  'brisket-point': {
     ...bigCut,
-    id: 'brisket-point',
     imps: '120B',
     composition: POINT,
     halfThicknessM: 40e-3,
@@ -134,9 +129,8 @@ const CALC_CUTS: readonly Cut[] = [
     rulerFactor: 0.86,
     tissue: 'beef',
   },
-  {
+  'pork-shoulder': {
     ...bigCut,
-    id: 'pork-shoulder',
     imps: '406',
     composition: SHOULDER,
     halfThicknessM: 54.4e-3,
@@ -147,9 +141,8 @@ const CALC_CUTS: readonly Cut[] = [
     hasBone: true,
     boneShare: 0.09,
   },
-  {
+  'beef-short-ribs': {
     ...ribs,
-    id: 'beef-short-ribs',
     imps: '123A',
     composition: SHORT_RIB,
     halfThicknessM: 32.2e-3,
@@ -159,9 +152,8 @@ const CALC_CUTS: readonly Cut[] = [
     tissue: 'beef-ribs',
     boneShare: 0.27,
   },
-  {
+  'beef-back-ribs': {
     ...ribs,
-    id: 'beef-back-ribs',
     imps: '124',
     composition: BEEF_BACK_RIB,
     halfThicknessM: 16e-3,
@@ -169,9 +161,8 @@ const CALC_CUTS: readonly Cut[] = [
     tissue: 'beef-ribs',
     boneShare: 0.5,
   },
-  {
+  'chuck-roast': {
     ...bigCut,
-    id: 'chuck-roast',
     imps: '116A',
     composition: CHUCK,
     halfThicknessM: 36e-3,
@@ -183,10 +174,9 @@ const CALC_CUTS: readonly Cut[] = [
     untoldSdLn: 0.2,
     fitSdLn: 0.04,
   },
-  {
+  'rib-roast': {
     // Table: two to three ribs, 110 mm along the loin, section 135 × 185 mm.
     ...roast,
-    id: 'rib-roast',
     imps: '109',
     composition: RIB_ROAST,
     halfThicknessM: 54e-3,
@@ -196,9 +186,8 @@ const CALC_CUTS: readonly Cut[] = [
     boneShare: 0.16,
     hasBone: true,
   },
-  {
+  'lamb-shoulder': {
     ...bigCut,
-    id: 'lamb-shoulder',
     imps: '207',
     composition: LAMB_SHOULDER,
     halfThicknessM: 43e-3,
@@ -212,9 +201,8 @@ const CALC_CUTS: readonly Cut[] = [
     untoldSdLn: 0.2,
     fitSdLn: 0.04,
   },
-  {
+  'lamb-leg': {
     ...roast,
-    id: 'lamb-leg',
     imps: '233',
     composition: LAMB_LEG,
     halfThicknessM: 44e-3,
@@ -224,9 +212,8 @@ const CALC_CUTS: readonly Cut[] = [
     boneShare: 0.17,
     hasBone: true,
   },
-  {
+  'fresh-ham': {
     ...roast,
-    id: 'fresh-ham',
     imps: '401',
     composition: HAM,
     halfThicknessM: 62e-3,
@@ -236,9 +223,8 @@ const CALC_CUTS: readonly Cut[] = [
     boneShare: 0.17,
     hasBone: true,
   },
-  {
+  'chicken-whole': {
     ...poultry,
-    id: 'chicken-whole',
     imps: 'P1000',
     composition: CHICKEN,
     halfThicknessM: 30.8e-3,
@@ -246,20 +232,18 @@ const CALC_CUTS: readonly Cut[] = [
     dimensionality: 1.55,
     boneShare: 0.32,
   },
-  {
+  'chicken-half': {
     // Half of a flattened bird, breast and thigh 40–56 mm thick; so that a bird of 2.2 kg takes about 3 h at 121 °C.
     ...poultry,
-    id: 'chicken-half',
     composition: CHICKEN,
     halfThicknessM: 24.5e-3,
     massKg: 0.95,
     dimensionality: 1.3,
     boneShare: 0.32,
   },
-  {
+  'chicken-breast': {
     // Table: boneless breast 30–35 mm thick, skin off; its face from memory.
     ...poultry,
-    id: 'chicken-breast',
     composition: CHICKEN_BREAST,
     halfThicknessM: 15e-3,
     massKg: 0.25,
@@ -269,19 +253,17 @@ const CALC_CUTS: readonly Cut[] = [
     evaporatingShare: 0.75,
     juiceToSurfaceShare: 0.57,
   },
-  {
+  'chicken-leg': {
     // Table: leg quarter 35–40 mm thick.
     ...poultry,
-    id: 'chicken-leg',
     composition: CHICKEN,
     halfThicknessM: 18e-3,
     massKg: 0.33,
     dimensionality: 1.35,
     boneShare: 0.3,
   },
-  {
+  'turkey-whole': {
     ...poultry,
-    id: 'turkey-whole',
     imps: 'P2000',
     composition: TURKEY,
     halfThicknessM: 47.2e-3,
@@ -289,33 +271,32 @@ const CALC_CUTS: readonly Cut[] = [
     dimensionality: 1.6,
     boneShare: 0.29,
   },
-  {
+  'turkey-breast': {
     // Table: bone-in breast 80–110 mm thick.
     ...poultry,
-    id: 'turkey-breast',
     composition: TURKEY,
     halfThicknessM: 42e-3,
     massKg: 2.7,
     dimensionality: 1.5,
     boneShare: 0.15,
   },
-  {
+  'turkey-half': {
     // Half of a flattened bird: 32 mm at 5.5 kg.
     ...poultry,
-    id: 'turkey-half',
     composition: TURKEY,
     halfThicknessM: 30.5e-3,
     massKg: 2.75,
     dimensionality: 1.3,
     boneShare: 0.29,
   },
-];
+};
 
-const CATALOGUE: readonly Cut[] = [...CALC_CUTS, ...FURTHER_CUTS];
+const ROWS: Readonly<Record<CatalogueCut, Omit<Cut, 'id'>>> = { ...CALC_ROWS, ...FURTHER_ROWS };
+const CATALOGUE: readonly Cut[] = CATALOGUE_CUTS.map((id) => ({ id, ...ROWS[id] }));
 const BY_ID: ReadonlyMap<string, Cut> = new Map(CATALOGUE.map((cut) => [cut.id, cut]));
 
 /** The cuts that `calc` knows by name. */
-export const cuts = (): readonly Cut[] => CALC_CUTS;
+export const cuts = (): readonly Cut[] => CUTS.map((id) => BY_ID.get(id)!);
 /** Every cut that a cook file may name. */
 export const catalogueOfCuts = (): readonly Cut[] => CATALOGUE;
 export const findCut = (id: string): Cut | undefined => BY_ID.get(id);

@@ -5,18 +5,19 @@
  * (docs/models/heat.md). A piece cooked alone has no measured cook behind it here, so the doubt of thickness is wider.
  * Where each figure comes from: cutSources.ts.
  */
+import type { FURTHER_CUTS } from '@pitwright/model';
 import { finiteVolumeExponent } from '../heat/dimensionality.ts';
 import { bigCut, CHICKEN, CHUCK, mix, poultry, ribs, roast, SHORT_RIB, SPARERIBS } from './cutFamilies.ts';
 import type { Cut } from './cuts.ts';
 
 /** Length, breadth, thickest place of one ordinary piece [mm]. */
 type Sides = readonly [lengthMm: number, breadthMm: number, thicknessMm: number];
-type Row = Omit<Cut, 'halfThicknessM' | 'dimensionality'>;
+type Row = Omit<Cut, 'id' | 'halfThicknessM' | 'dimensionality'>;
 
 /** U L/k of an unwrapped piece of 30–60 mm half thickness: 8–15 W/m²K, 0.45 W/mK. */
 const BIOT = 1;
 
-function bySides([lengthMm, breadthMm, thicknessMm]: Sides, row: Row): Cut {
+function bySides([lengthMm, breadthMm, thicknessMm]: Sides, row: Row): Omit<Cut, 'id'> {
   return {
     ...row,
     halfThicknessM: (row.rulerFactor * thicknessMm) / 2000,
@@ -39,30 +40,27 @@ const LAMB_RIB = mix(51, 14.6, 34, 0.8);
 const LAMB_BREAST = mix(54, 15.5, 30, 0.8);
 const WING = mix(66.2, 18.3, 16, 0.7);
 
-export const FURTHER_CUTS: readonly Cut[] = [
-  {
+export const FURTHER_ROWS: Readonly<Record<(typeof FURTHER_CUTS)[number], Omit<Cut, 'id'>>> = {
+  'spareribs-breast-off': {
     // Between 416 and 416A, whose thicknesses are fitted.
     ...ribs,
-    id: 'spareribs-breast-off',
     imps: '416C',
     composition: SPARERIBS,
-    halfThicknessM: 18.9e-3,
+    halfThicknessM: 18.3e-3,
     massKg: 1.65,
     tissue: 'pork-spareribs',
     boneShare: 0.29,
   },
-  bySides([250, 60, 30], {
+  'rib-tips': bySides([250, 60, 30], {
     ...strip,
-    id: 'rib-tips',
     imps: '417',
     composition: SPARERIBS,
     massKg: 0.5,
     tissue: 'pork-spareribs',
     boneShare: 0.3,
   }),
-  bySides([180, 50, 30], {
+  'country-style-ribs': bySides([180, 50, 30], {
     ...strip,
-    id: 'country-style-ribs',
     imps: '423',
     composition: COUNTRY_STYLE,
     massKg: 0.2,
@@ -70,9 +68,8 @@ export const FURTHER_CUTS: readonly Cut[] = [
     tissue: 'pork-shoulder',
     boneShare: 0.21,
   }),
-  bySides([280, 170, 120], {
+  'pork-picnic': bySides([280, 170, 120], {
     ...big,
-    id: 'pork-picnic',
     imps: '405',
     composition: PICNIC,
     massKg: 3.6,
@@ -81,9 +78,8 @@ export const FURTHER_CUTS: readonly Cut[] = [
     hasBone: true,
     boneShare: 0.16,
   }),
-  bySides([450, 230, 140], {
+  'pork-shoulder-whole': bySides([450, 230, 140], {
     ...big,
-    id: 'pork-shoulder-whole',
     imps: '403',
     composition: WHOLE_SHOULDER,
     massKg: 6.4,
@@ -92,18 +88,16 @@ export const FURTHER_CUTS: readonly Cut[] = [
     hasBone: true,
     boneShare: 0.25,
   }),
-  bySides([500, 250, 50], {
+  'pork-belly': bySides([500, 250, 50], {
     ...big,
-    id: 'pork-belly',
     imps: '409',
     composition: BELLY,
     massKg: 4.5,
     evaporatingShare: 0.75,
     tissue: 'pork-shoulder',
   }),
-  bySides([600, 150, 90], {
+  'pork-loin': bySides([600, 150, 90], {
     ...roast,
-    id: 'pork-loin',
     imps: '410',
     composition: LOIN,
     massKg: 7,
@@ -111,9 +105,8 @@ export const FURTHER_CUTS: readonly Cut[] = [
     hasBone: true,
     boneShare: 0.22,
   }),
-  bySides([350, 150, 85], {
+  'pork-loin-center': bySides([350, 150, 85], {
     ...roast,
-    id: 'pork-loin-center',
     imps: '412',
     composition: LOIN,
     massKg: 3.6,
@@ -121,9 +114,8 @@ export const FURTHER_CUTS: readonly Cut[] = [
     hasBone: true,
     boneShare: 0.22,
   }),
-  bySides([250, 200, 55], {
+  'chuck-short-ribs': bySides([250, 200, 55], {
     ...strip,
-    id: 'chuck-short-ribs',
     imps: '130',
     composition: SHORT_RIB,
     massKg: 1.9,
@@ -131,67 +123,59 @@ export const FURTHER_CUTS: readonly Cut[] = [
     tissue: 'beef-ribs',
     boneShare: 0.26,
   }),
-  bySides([400, 250, 120], {
+  'beef-clod': bySides([400, 250, 120], {
     ...big,
-    id: 'beef-clod',
     imps: '114',
     composition: CLOD,
     massKg: 7,
     tissue: 'beef',
   }),
-  bySides([450, 250, 130], {
+  'chuck-roll': bySides([450, 250, 130], {
     ...big,
-    id: 'chuck-roll',
     imps: '116A',
     composition: CHUCK,
     massKg: 7,
     tissue: 'beef',
   }),
-  bySides([250, 120, 50], {
+  'tri-tip': bySides([250, 120, 50], {
     ...big,
-    id: 'tri-tip',
     imps: '185C',
     composition: TRI_TIP,
     massKg: 1.15,
     tissue: 'beef',
   }),
-  bySides([250, 120, 45], {
+  'lamb-rack': bySides([250, 120, 45], {
     ...strip,
-    id: 'lamb-rack',
     imps: '204',
     composition: LAMB_RIB,
     massKg: 0.85,
     tissue: 'lamb',
     boneShare: 0.4,
   }),
-  bySides([250, 120, 25], {
+  'lamb-breast': bySides([250, 120, 25], {
     ...strip,
-    id: 'lamb-breast',
     imps: '209',
     composition: LAMB_BREAST,
     massKg: 0.9,
     tissue: 'lamb',
     boneShare: 0.35,
   }),
-  bySides([150, 50, 20], {
+  'chicken-wing': bySides([150, 50, 20], {
     ...part,
-    id: 'chicken-wing',
     composition: WING,
     massKg: 0.09,
     boneShare: 0.38,
   }),
-  bySides([120, 90, 35], {
+  'chicken-thigh': bySides([120, 90, 35], {
     ...part,
-    id: 'chicken-thigh',
     composition: CHICKEN,
     massKg: 0.16,
     boneShare: 0.21,
   }),
-  bySides([120, 45, 40], {
+  'chicken-drumstick': bySides([120, 45, 40], {
     ...part,
-    id: 'chicken-drumstick',
     composition: CHICKEN,
     massKg: 0.11,
     boneShare: 0.33,
   }),
-];
+};

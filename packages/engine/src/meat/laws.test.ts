@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { relativeSofteningRate } from '../tender/dose.ts';
-import type { RunOutcome, WordDoses } from './outcome.ts';
+import { AIR, bareStage, NO_WORDS, PIECE, runner, runPiece } from './onePiece.testing.ts';
 import {
   BARE,
   type Cover,
@@ -12,44 +12,14 @@ import {
   GLAZED,
   type MeatParameters,
   PAPER,
-  SET_S,
 } from './parameters.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner } from './run.ts';
 import { PieceSolver } from './solver.ts';
 import type { AirPlan, StagePlan } from './stagePlan.ts';
 
-const PIECE: MeatParameters = {
-  ...SET_S,
-  composition: { water: 0.62, protein: 0.185, fat: 0.185, ash: 0.01 },
-  densityKgM3: 1035,
-  halfThicknessM: 0.038,
-  dimensionality: 1.06,
-  evaporatingShare: 0.92,
-  juiceToSurfaceShare: 0.57,
-  startC: 6,
-};
-const AIR: AirPlan = {
-  isPit: true,
-  gasC: 121,
-  lagS: 400,
-  wallDropK: 1,
-  humidityRatio: 0.045,
-  convectionWm2K: 7.5,
-  pressurePa: 101325,
-};
-const NO_WORDS: WordDoses = [Infinity, Infinity, Infinity, Infinity];
-const runner = new PieceRunner(ENSEMBLE_SETTINGS, relativeSofteningRate);
-
-const bare = (air: Partial<AirPlan>, untilC: number, cover: Cover = BARE): StagePlan => ({
-  kind: 'bare',
-  cover,
-  air: { ...AIR, ...air },
-  trigger: { by: 'core', temperatureC: untilC },
-});
-const run = (piece: Partial<MeatParameters>, stages: readonly StagePlan[], reachC = 93): RunOutcome =>
-  runner.run({ ...PIECE, ...piece }, stages, { stretch: 1, wordDoses: NO_WORDS, reachC });
+const bare = (air: Partial<AirPlan>, untilC: number, cover: Cover = BARE): StagePlan =>
+  bareStage(air, untilC, { cover });
 const hoursTo = (piece: Partial<MeatParameters>, air: Partial<AirPlan>, toC: number): number =>
-  run(piece, [bare(air, toC)], toC).reachS / 3600;
+  runPiece(piece, [bare(air, toC)], toC).reachS / 3600;
 
 describe('water and energy close to 1e-6', () => {
   const cover = fc.constantFrom<Cover>(
@@ -162,8 +132,12 @@ describe('orders that hold for any piece', () => {
   test('tight foil at the stall never delays', () => {
     fc.assert(
       fc.property(size, pit, fc.double({ min: 62, max: 76, noNaN: true }), (halfThicknessM, gasC, wrapC) => {
-        const open = run({ halfThicknessM }, [bare({ gasC }, wrapC), bare({ gasC }, 90)], 90).reachS;
-        const wrapped = run({ halfThicknessM }, [bare({ gasC }, wrapC), bare({ gasC }, 90, FOIL)], 90).reachS;
+        const open = runPiece({ halfThicknessM }, [bare({ gasC }, wrapC), bare({ gasC }, 90)], 90).reachS;
+        const wrapped = runPiece(
+          { halfThicknessM },
+          [bare({ gasC }, wrapC), bare({ gasC }, 90, FOIL)],
+          90,
+        ).reachS;
         expect(wrapped).toBeLessThanOrEqual(open);
       }),
       few,
@@ -172,13 +146,15 @@ describe('orders that hold for any piece', () => {
 
   test('paper that breathes freely is not faster than bare', () => {
     const loose: Cover = { ...PAPER, vapourResistanceSM: 1000 } as Cover;
-    const bareH = run({}, [bare({}, 74), bare({}, 93)]).reachS;
-    expect(run({}, [bare({}, 74), bare({}, 93, loose)]).reachS).toBeGreaterThanOrEqual(bareH);
+    const bareH = runPiece({}, [bare({}, 74), bare({}, 93)]).reachS;
+    expect(runPiece({}, [bare({}, 74), bare({}, 93, loose)]).reachS).toBeGreaterThanOrEqual(bareH);
   });
 
   test('more humid air gives a warmer wet surface', () => {
     const surfaceAt = (humidityRatio: number): number => {
-      const outcome = run({}, [{ ...bare({ humidityRatio }, 0), trigger: { by: 'clock', afterS: 1800 } }]);
+      const outcome = runPiece({}, [
+        { ...bare({ humidityRatio }, 0), trigger: { by: 'clock', afterS: 1800 } },
+      ]);
       return outcome.surfaceC[0]!;
     };
     const surfaces = [0.02, 0.05, 0.1, 0.2].map(surfaceAt);
@@ -192,7 +168,7 @@ describe('orders that hold for any piece', () => {
       air: { ...AIR, isPit: false, gasC: 65, lagS: 0 },
       trigger: { by: 'clock', afterS: hours * 3600 },
     });
-    const doses = [1, 2, 4, 8].map((hours) => run({}, [bare({}, 88), hold(hours)]).doseH[1]!);
+    const doses = [1, 2, 4, 8].map((hours) => runPiece({}, [bare({}, 88), hold(hours)]).doseH[1]!);
     for (let i = 1; i < doses.length; i++) expect(doses[i]!).toBeGreaterThan(doses[i - 1]!);
   });
 });
@@ -206,7 +182,7 @@ describe('results are continuous in their inputs', () => {
         fc.double({ min: 60, max: 78, noNaN: true }),
         (halfThicknessM, gasC, wrapC) => {
           const finish = (h: number, g: number, w: number): number =>
-            run({ halfThicknessM: h }, [bare({ gasC: g }, w), bare({ gasC: g }, 92, FOIL)], 92).reachS;
+            runPiece({ halfThicknessM: h }, [bare({ gasC: g }, w), bare({ gasC: g }, 92, FOIL)], 92).reachS;
           const at = finish(halfThicknessM, gasC, wrapC);
           for (const near of [
             finish(halfThicknessM * 1.0001, gasC, wrapC),
@@ -221,7 +197,7 @@ describe('results are continuous in their inputs', () => {
   });
 
   test('a stage that ends at a core temperature ends at that temperature', () => {
-    const outcome = run({}, [bare({}, 71.3), bare({}, 90, FOIL)]);
+    const outcome = runPiece({}, [bare({}, 71.3), bare({}, 90, FOIL)]);
     expect(Math.abs(outcome.coreC[0]! - 71.3)).toBeLessThan(1e-3);
     expect(Math.abs(outcome.coreC[1]! - 90)).toBeLessThan(1e-3);
   });

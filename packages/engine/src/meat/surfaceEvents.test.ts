@@ -1,7 +1,7 @@
 // Spritz, looks under the lid, wraps and ends by loss: ledgers close, orders hold, results are continuous. Evidence: law.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { relativeSofteningRate } from '../tender/dose.ts';
+import { bareStage, RACK, runner, runPiece } from './onePiece.testing.ts';
 import {
   BARE,
   type Cover,
@@ -13,46 +13,15 @@ import {
   PAN,
   PAPER_CLEAN,
   PAPER_GREASY,
-  SET_S,
 } from './parameters.ts';
 import { PIT_KINDS } from './pitKinds.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner } from './run.ts';
 import type { AirPlan, StagePlan } from './stagePlan.ts';
 
-const PIECE: MeatParameters = {
-  ...SET_S,
-  composition: { water: 0.62, protein: 0.185, fat: 0.185, ash: 0.01 },
-  densityKgM3: 1035,
-  halfThicknessM: 0.016,
-  dimensionality: 1.04,
-  evaporatingShare: 0.7,
-  juiceToSurfaceShare: 0.57,
-  startC: 6,
-};
-const AIR: AirPlan = {
-  isPit: true,
-  gasC: 121,
-  lagS: 400,
-  wallDropK: 1,
-  humidityRatio: 0.045,
-  convectionWm2K: 7.5,
-  pressurePa: 101325,
-  opening: PIT_KINDS.kettle.opening,
-};
-const runner = new PieceRunner(ENSEMBLE_SETTINGS, relativeSofteningRate);
 const hours = 3600;
-const bare = (told: Partial<StagePlan> = {}, air: Partial<AirPlan> = {}): StagePlan => ({
-  kind: 'bare',
-  cover: BARE,
-  air: { ...AIR, ...air },
-  trigger: { by: 'core', temperatureC: 88 },
-  ...told,
-});
+const bare = (told: Partial<StagePlan> = {}, air: Partial<AirPlan> = {}): StagePlan =>
+  bareStage({ opening: PIT_KINDS.kettle.opening, ...air }, 88, told);
 const run = (stages: readonly StagePlan[], piece: Partial<MeatParameters> = {}) =>
-  runner.run({ ...PIECE, ...piece }, stages, {
-    stretch: 1,
-    wordDoses: [Infinity, Infinity, Infinity, Infinity],
-  });
+  runPiece({ ...RACK, ...piece }, stages);
 const finishS = (told: Partial<StagePlan>, air?: Partial<AirPlan>): number => run([bare(told, air)]).endS[0]!;
 
 const amount = fc.double({ min: 0, max: 0.2, noNaN: true });
