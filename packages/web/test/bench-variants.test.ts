@@ -2,7 +2,15 @@
 import { type Cook, type Formula, type IngredientLabel, madeFormula, quantity } from '@pitwright/model';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { scaled, setLate, setLine, setLines, setWaterOff, withoutLine } from '../src/places/bench/edit.ts';
+import {
+  forToggled,
+  scaled,
+  setLate,
+  setLine,
+  setLines,
+  setWaterOff,
+  withoutLine,
+} from '../src/places/bench/edit.ts';
 import {
   draftOf,
   emptyDraft,
@@ -206,4 +214,11 @@ describe('a label copied down', () => {
     const used = addVariant(GLAZE, 'with X', setLine(GLAZE, 0, { ingredient: 'own_x' }));
     expect(usesOf({ ...kept, formulas: [chooseVariant(used, undefined)] }, 'own_x')).toEqual(['Glaze']);
   });
+});
+
+test('a formula is for all pieces, or for those that are pressed', () => {
+  const cook = { pieces: [{ id: 'a' }, { id: 'b' }, { id: 'c' }] } as unknown as Cook;
+  expect(forToggled(cook, GLAZE, 'b')).toEqual(['a', 'c']);
+  expect(forToggled(cook, { ...GLAZE, for: ['a', 'c'] }, 'b')).toBeUndefined();
+  expect(forToggled(cook, { ...GLAZE, for: ['c'] }, 'a')).toEqual(['a', 'c']);
 });

@@ -8,6 +8,7 @@ export {
   type BatchLine,
   batchMassG,
   batchOf,
+  SALT_PER_SODIUM,
   saltG,
   scaleBatch,
   sugarsG,

@@ -61,6 +61,10 @@ const onTimer = ({ p50, p10, p90 }: Minutes): string => {
   return `**${middle} minutes** (${low}–${high})`;
 };
 
+/** Hours, and days where nobody counts hours any more. */
+const longTime = (hours: number): string =>
+  hours < 72 ? `**${hours} h**` : `**${Math.round(hours / 24)} days**`;
+
 const sentence = {
   'bench.answer.minutes': (p: Minutes) => onTimer(p),
   'bench.answer.simmer': (p: { lid: string; pot: string; fridge: string; late: string }) =>
@@ -70,7 +74,7 @@ const sentence = {
   'bench.answer.rub': (p: { perKg: number; rub: number }, print: Printer) =>
     `**${print.number(p.perKg, 1)} g of salt** to a kilo of edible meat, from ${grams(p.rub, print)} of this on all of it.`,
   'bench.answer.brine': (p: { salt: number; water: Quantity; hours: number }, print: Printer) =>
-    `**${grams(p.salt, print)} of salt** in ${print.quantity(p.water)} of water, nine tenths there after **${p.hours} h**.`,
+    `**${grams(p.salt, print)} of salt** in ${print.quantity(p.water)} of water, nine tenths there after ${longTime(p.hours)}.`,
   'bench.answer.brine-made': (
     p: { salt: number; water: Quantity; even?: number; hours: number },
     print: Printer,
@@ -78,7 +82,7 @@ const sentence = {
     `**${grams(p.salt, print)} of salt** in ${print.quantity(p.water)} of water. ${
       p.even === undefined
         ? 'No meat is told for it.'
-        : `The meat comes to **${print.number(100 * p.even, 1)} %**, nine tenths of the way after **${p.hours} h**.`
+        : `The meat comes to **${print.number(100 * p.even, 1)} %**, nine tenths of the way after ${longTime(p.hours)}.`
     }`,
   'bench.answer.spritz': (p: { mass: number; salt: number }, print: Printer) =>
     `**${grams(p.mass, print)}** of it, with ${p.salt < 0.05 ? 'no salt' : `${grams(p.salt, print)} of salt`} in it.`,
@@ -98,6 +102,8 @@ const formula = {
   'bench.place': () => 'Bench',
   'bench.formulas': () => 'Formula',
   'bench.for': (p: { letters: string; people: number }) => `for ${p.letters}, ${p.people} at table`,
+  'bench.for.pieces': () => 'For which pieces',
+  'bench.for.piece': (p: { letter: string; name: string }) => `${p.letter}, ${p.name}`,
   'bench.what': () => 'what',
   'bench.written': () => 'as written',
   'bench.grams': () => 'g',
@@ -390,10 +396,11 @@ const onMeat = {
     p.days < 2
       ? 'Even through and through within a day or two.'
       : `Even through and through only after ${p.days} days.`,
+  'bench.brine.put': (p: { mass: number }, print: Printer) => `Put ${grams(p.mass, print)} of salt in`,
   'bench.brine.water': () => 'Water',
   'bench.brine.strength': () => 'Salt in the end, in meat and brine alike',
-  'bench.brine.steps': (p: { half: number; nine: number }) =>
-    `Half of it is in after ${p.half} h, nine tenths after ${p.nine} h; it never goes over.`,
+  'bench.brine.steps': (p: { half: number }) =>
+    `Half of it is in after ${longTime(p.half)}; it never goes over.`,
   'bench.problem.write': (p: { example: string }) => `Write it like ${p.example}.`,
 };
 

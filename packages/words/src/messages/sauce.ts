@@ -96,10 +96,6 @@ const keepingWords = {
 };
 
 /** Words in a list parted by `|`. */
-const oneOf = (names: string): string => {
-  const list = names.split('|');
-  return list.length < 2 ? names : `${list.slice(0, -1).join(', ')} or ${list.at(-1)}`;
-};
 /** A mass as a scale shows it: grams, a decimal under ten. */
 const grams = (q: Quantity): string => `${Number((q.si * 1000).toPrecision(q.si < 0.01 ? 2 : 3))} g`;
 const SYSTEM_NAMES: Readonly<Record<string, string>> = {
@@ -118,9 +114,8 @@ const pasted = {
     `Cans and jars of this are labelled by weight, so ${grams(p.weight)}; as fluid ounces it would be ${grams(p.volume)}.`,
   'sauce.paste-label-volume': (p: Named & { weight: Quantity; volume: Quantity }) =>
     `Drinks are labelled by volume, so ${grams(p.volume)}; by weight it would be ${grams(p.weight)}.`,
-  'sauce.paste-which': (p: Named & { names: string }) => `${p.name}: ${oneOf(p.names)}?`,
-  'sauce.paste-which-salt': (p: Named & { names: string }) =>
-    `Salt by the spoon weighs up to twice as much from one kind to another: ${oneOf(p.names)}?`,
+  'sauce.paste-which': (p: Named) => `Which ${p.name}?`,
+  'sauce.paste-which-salt': () => 'Which salt? By the spoon one kind weighs up to twice as much as another.',
   'sauce.paste-unknown': (p: Named) =>
     `${p.name}: not in the catalogue. Pick what is near, or add it from its label.`,
   'sauce.paste-did-you-mean': (p: Named & { text: string }) => `${p.text}: do you mean ${p.name}?`,

@@ -120,3 +120,26 @@ describe('any text at all', () => {
     expect(pasteRecipe('100 g ketchup').doubts).toEqual([]);
   });
 });
+
+describe('what a recipe calls itself', () => {
+  test.each([
+    ["Grandad's rib sauce", { name: "Grandad's rib sauce", kind: 'sauce' }],
+    ['## Harbour dry rub:', { name: 'Harbour dry rub', kind: 'rub' }],
+    ['Leg brine', { name: 'Leg brine', kind: 'brine' }],
+  ])('%s is a name, and no line', (text, title) => {
+    const recipe = pasteRecipe(`${text}\n100 g honey`, { system: 'metric' });
+    expect(recipe.title).toEqual(title);
+    expect(recipe.lines).toHaveLength(1);
+    expect(recipe.otherText[0]!.text).toBe(text);
+  });
+
+  // These are things to put in: their amount is asked.
+  test.each(['soy sauce', 'Worcestershire sauce', 'hot sauce', '2 cups barbecue sauce', 'honey'])(
+    '%s is a line',
+    (text) => {
+      const recipe = pasteRecipe(`${text}\n100 g honey`, { system: 'us' });
+      expect(recipe.title).toBeUndefined();
+      expect(recipe.lines).toHaveLength(2);
+    },
+  );
+});

@@ -3,6 +3,7 @@ import { type FormulaLine, quantity } from '@pitwright/model';
 import { type Labels, ownIngredients } from '../label.ts';
 import { plainText } from './amount.ts';
 import { pastedLine } from './line.ts';
+import { titleOf } from './title.ts';
 import { type Doubt, isSettled, type PastedLine, type PastedRecipe } from './types.ts';
 import { isSystemUnit, type MeasureSystem } from './units.ts';
 import { BY_COUNTRY, plainName } from './vocabulary.ts';
@@ -67,18 +68,23 @@ export function pasteRecipe(text: string, options: PasteOptions = {}): PastedRec
   const lines: PastedLine[] = [];
   const otherText: { number: number; text: string }[] = [];
   const ingredientLines: string[] = [];
+  const readLine = (number: number, line: string): PastedLine =>
+    pastedLine(number, line, system, { systemTold: options.system !== undefined, own });
+  const firstAt = written.findIndex((line) => line.trim() !== '');
+  const first = written[firstAt]?.slice(0, MOST_CHARACTERS);
+  const title = first === undefined ? undefined : titleOf(first, readLine(firstAt + 1, first));
   written.forEach((whole, i) => {
     const line = whole.slice(0, MOST_CHARACTERS);
     if (line.trim() === '') return;
-    if (isOther(line)) {
+    if ((i === firstAt && title) || isOther(line)) {
       otherText.push({ number: i + 1, text: whole });
       return;
     }
     ingredientLines.push(line);
-    lines.push(pastedLine(i + 1, line, system, { systemTold: options.system !== undefined, own }));
+    lines.push(readLine(i + 1, line));
   });
   const doubts = options.system === undefined ? systemDoubts(ingredientLines, system) : [];
-  return { lines, otherText, doubts };
+  return { ...(title && { title }), lines, otherText, doubts };
 }
 
 /** Settled lines as lines of a formula, by mass. */

@@ -1,4 +1,4 @@
-import type { Said } from '@pitwright/model';
+import type { FormulaKind, Said } from '@pitwright/model';
 
 /** One way to settle a doubt. */
 export interface Choice {
@@ -32,7 +32,15 @@ export interface PastedLine {
   readonly doubts: readonly Doubt[];
 }
 
+export interface PastedTitle {
+  /** As written, without a colon. */
+  readonly name: string;
+  readonly kind: FormulaKind;
+}
+
 export interface PastedRecipe {
+  /** What the text calls itself in its first line. */
+  readonly title?: PastedTitle;
   readonly lines: readonly PastedLine[];
   /** Headings and method, kept as they stand. */
   readonly otherText: readonly { readonly number: number; readonly text: string }[];

@@ -168,6 +168,7 @@ function BenchSheet(props: { cook: Cook }) {
                 outcome={outcome}
                 coating={coating}
                 onCoating={setCoating}
+                onKeep={keep}
               />
             ) : null}
           </div>
@@ -183,6 +184,10 @@ function BenchSheet(props: { cook: Cook }) {
                 seen={seen}
                 prices={prices}
                 onKeep={keep}
+                onFor={(pieceIds) => {
+                  const { for: _, ...rest } = written;
+                  keepWritten(pieceIds ? { ...rest, for: pieceIds } : rest);
+                }}
                 onScale={scaleAll}
                 onPrices={writePrices}
               />

@@ -46,6 +46,14 @@ export const setLines = (formula: Formula, lines: readonly FormulaLine[]): Formu
 export const setLine = (formula: Formula, index: number, part: Partial<FormulaLine>): Formula =>
   setLines(formula, formula.lines.with(index, { ...formula.lines[index]!, ...part }));
 
+/** With this piece where it was without, without it where it was with; undefined: all of them. */
+export function forToggled(cook: Cook, formula: Formula, pieceId: string): readonly string[] | undefined {
+  const ids = cook.pieces.map(({ id }) => id);
+  const before = formula.for ?? ids;
+  const next = ids.filter((id) => before.includes(id) !== (id === pieceId));
+  return next.length === ids.length ? undefined : next;
+}
+
 /** Stirred in after the simmer, or in the pot from the start. */
 export function setLate(formula: Formula, index: number, isLate: boolean): Formula {
   const { late: _, ...line } = formula.lines[index]!;

@@ -13,7 +13,7 @@ import { Field } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords, type Words } from '../../words.tsx';
-import { type Amount, readAmount, setLate, setLine, setLines, withoutLine } from './edit.ts';
+import { type Amount, forToggled, readAmount, setLate, setLine, setLines, withoutLine } from './edit.ts';
 import { FindAndAmount } from './find-and-amount.tsx';
 import type { PackPrice, Seen } from './messages.ts';
 import { useKnown } from './own.tsx';
@@ -30,6 +30,8 @@ interface SheetProps {
   readonly seen: Seen | undefined;
   readonly prices: Readonly<Record<string, PackPrice>>;
   readonly onKeep: (formula: Formula) => void;
+  /** For these pieces; undefined: for all. */
+  readonly onFor: (pieceIds: readonly string[] | undefined) => void;
   /** All of it so many times as much, the line at a place exactly so much. */
   readonly onScale: (factor: number, index: number, amount: Amount) => void;
   readonly onPrices: (prices: Readonly<Record<string, PackPrice>>) => void;
@@ -52,6 +54,31 @@ export function FormulaSheet(props: SheetProps) {
     <section className="formula" aria-labelledby="formula-name">
       <h2 id="formula-name">{written.name}</h2>
       <p className="quiet">{text('bench.for', { letters: letters.join(' '), people })}</p>
+      {cook.pieces.length > 1 ? (
+        <fieldset className="for-pieces">
+          <legend className="vh">{text('bench.for.pieces')}</legend>
+          {cook.pieces.map((piece) => {
+            const isFor = !formula.for || formula.for.includes(piece.id);
+            return (
+              <button
+                key={piece.id}
+                type="button"
+                className="key square"
+                aria-pressed={isFor}
+                aria-label={text('bench.for.piece', {
+                  letter: piece.letter,
+                  name: piece.name ?? print.cut(piece.cut, piece.count),
+                })}
+                // It is for one piece at least.
+                disabled={isFor && letters.length === 1}
+                onClick={() => props.onFor(forToggled(cook, formula, piece.id))}
+              >
+                {piece.letter}
+              </button>
+            );
+          })}
+        </fieldset>
+      ) : null}
       {lines.length > 0 ? (
         <table className="lines">
           <thead>

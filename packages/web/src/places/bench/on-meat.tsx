@@ -4,14 +4,18 @@ import {
   type Coating,
   dryBrine,
   equilibriumBrine,
+  SALT_PER_SODIUM,
   type SauceOutcome,
+  saltG,
 } from '@pitwright/engine/sauce';
 import { type Formula, readCookQuantity } from '@pitwright/model';
 import { useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Field } from '../../parts/field.tsx';
+import { Key } from '../../parts/key.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
+import { setLine, weighed } from './edit.ts';
 import type { Seen } from './messages.ts';
 import { saltOnMeat } from './salt-on-meat.ts';
 
@@ -24,9 +28,10 @@ export function OnMeatPart(props: {
   outcome: SauceOutcome;
   coating: Coating;
   onCoating: (coating: Coating) => void;
+  onKeep: (formula: Formula) => void;
 }) {
   const { text } = useWords();
-  const { formula, seen } = props;
+  const { formula, seen, outcome } = props;
   return (
     <section className="on-meat">
       <h2>{text('bench.meat')}</h2>
@@ -37,7 +42,7 @@ export function OnMeatPart(props: {
         })}
       </p>
       {formula.kind === 'rub' ? <RubPart {...props} /> : null}
-      {formula.kind === 'brine' ? <BrinePart {...props} /> : null}
+      {formula.kind === 'brine' ? <BrinePart key={outcome.rawMassG} {...props} /> : null}
     </section>
   );
 }
@@ -108,9 +113,22 @@ function RubPart(props: {
 
 const STRENGTHS = ['0.01', '0.015', '0.02'] as const;
 
-function BrinePart({ seen }: { seen: Seen; outcome: SauceOutcome }) {
+function BrinePart(props: {
+  formula: Formula;
+  seen: Seen;
+  outcome: SauceOutcome;
+  onKeep: (formula: Formula) => void;
+}) {
   const { text, rich, print } = useWords();
-  const [water, setWater] = useState(print.settings.units === 'us' ? '4 qt' : '4 L');
+  const { formula, seen, outcome } = props;
+  // The water of its own lines, where there is any.
+  const [water, setWater] = useState(() =>
+    outcome.raw.waterG > 0
+      ? print.volumeM3(outcome.raw.waterG / 1e6)
+      : print.settings.units === 'us'
+        ? '4 qt'
+        : '4 L',
+  );
   const [strength, setStrength] = useState<(typeof STRENGTHS)[number]>('0.015');
   const read = readCookQuantity(water, 'volume');
   const { meatKg, thicknessM } = seen.onMeat;
@@ -118,6 +136,7 @@ function BrinePart({ seen }: { seen: Seen; outcome: SauceOutcome }) {
     read.ok && read.quantity.si > 0 && meatKg > 0
       ? equilibriumBrine(meatKg, read.quantity.si * 1000, Number(strength), thicknessM)
       : undefined;
+  const salted = brine && withSalt(formula, outcome, brine.saltG);
   return (
     <>
       <Field
@@ -142,13 +161,29 @@ function BrinePart({ seen }: { seen: Seen; outcome: SauceOutcome }) {
             water: read.quantity,
             hours: Math.round(brine.nineTenthsS / HOUR_S),
           })}{' '}
-          {text('bench.brine.steps', {
+          {rich('bench.brine.steps', {
             half: Math.round(brine.halfS / HOUR_S),
-            nine: Math.round(brine.nineTenthsS / HOUR_S),
           })}{' '}
           {brine.said.map((said) => saidWords(said, print)).join(' ')}
         </p>
       ) : null}
+      {brine && salted ? (
+        <Key onClick={() => props.onKeep(salted)}>{text('bench.brine.put', { mass: brine.saltG })}</Key>
+      ) : null}
     </>
   );
+}
+
+/** Nearly all salt [mg of sodium in 100 g]. */
+const SALT_SODIUM_MG = 30_000;
+
+/** The brine with so much salt in all, by its own line of salt; undefined where it has none, or has that much. */
+function withSalt(formula: Formula, outcome: SauceOutcome, wantedG: number): Formula | undefined {
+  const index = outcome.lines.findIndex((line) => line.ingredient.per100g.sodiumMg > SALT_SODIUM_MG);
+  const line = outcome.lines[index];
+  if (!line) return undefined;
+  const perGram = (SALT_PER_SODIUM * line.ingredient.per100g.sodiumMg) / 1e5;
+  const massG = line.massG + (wantedG - saltG(outcome.raw)) / perGram;
+  if (!(massG > 0) || Math.abs(massG - line.massG) < 0.02 * line.massG) return undefined;
+  return setLine(formula, index, { amount: weighed(massG) });
 }

@@ -40,6 +40,11 @@ export function Paste(props: {
     const next = await props.read(written, whose);
     setRecipe(next);
     setAnswers({});
+    if (next?.title) {
+      const { title } = next;
+      setName((before) => (before.trim() === '' ? title.name : before));
+      setKind(title.kind);
+    }
   };
   const answerOf = (line: PastedLine) => answers[line.number] ?? UNANSWERED;
   const kept = recipe?.lines.filter((line) => !answerOf(line).isLeftOut) ?? [];

@@ -46,7 +46,7 @@ export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: Sau
         </p>
         <p>
           {text('bench.label.ingredients', {
-            names: byWeight.map((line) => line.ingredient.name).join('; '),
+            names: byWeight.map((line) => spokenIngredient(line.ingredient.name)).join(', '),
           })}
         </p>
         <p>{contains}</p>
@@ -63,7 +63,7 @@ export function PrintedCards(props: { cook: Cook; formula: Formula; outcome: Sau
                   {line.ingredient.name}
                   {line.isLate ? `, ${text('bench.late')}` : ''}
                 </td>
-                <td>{writtenQuantity(line.line.amount)}</td>
+                <td>{line.line.amount.kind === 'volume' ? writtenQuantity(line.line.amount) : ''}</td>
                 <td className="r">{text('bench.label.net', { mass: line.massG })}</td>
               </tr>
             ))}
