@@ -74,8 +74,11 @@ export type Bite = (typeof BITES)[number];
 export const RULES = ['home-us', 'cater-us', 'uk'] as const;
 export type RulesProfile = (typeof RULES)[number];
 
-export const STAGE_KINDS = ['bare', 'foil', 'paper', 'glazed', 'rest', 'hold'] as const;
+export const STAGE_KINDS = ['bare', 'foil', 'paper', 'glazed', 'rest', 'hold', 'chill'] as const;
 export type StageKind = (typeof STAGE_KINDS)[number];
+
+/** Off the heat: it rests, is kept warm, or is chilled. */
+export const isWaiting = (kind: StageKind): boolean => kind === 'rest' || kind === 'hold' || kind === 'chill';
 
 /** What ends a stage: exactly one of these. */
 export type StageEnd =
@@ -86,7 +89,7 @@ export type StageEnd =
   /** Lost of the raw mass of one item, its bone counted. */
   | { readonly by: 'loss'; readonly share: Quantity<'fraction'> }
   | { readonly by: 'bite'; readonly bite: Bite }
-  /** Until the table asks for it: only for the last rest or hold. */
+  /** Until the table asks for it: only for the last rest, hold or chill. */
   | { readonly by: 'table' };
 
 /** Sprayed on one item again and again; nothing sprayed is a look under the lid alone. */
@@ -106,10 +109,10 @@ export interface Stage {
   readonly until: StageEnd;
   /** A pit told for this stage alone; later stages keep it. */
   readonly pit?: Quantity<'temperature'>;
-  /** Rest and hold: the air round the piece. */
+  /** Rest, hold and chill: the air round the piece. */
   readonly at?: Quantity<'temperature'>;
-  /** Where it happens; missing: the pit (rest and hold: the kitchen). */
-  readonly in?: 'pit' | 'oven' | 'box' | 'warmer' | 'tray';
+  /** Where it happens; missing: the pit (rest and hold: the kitchen; chill: the fridge). */
+  readonly in?: 'pit' | 'oven' | 'box' | 'warmer' | 'tray' | 'fridge' | 'ice-bath';
   /** Liquid put into the foil. */
   readonly liquid?: Quantity<'volume'>;
   /** Foil or paper; missing: tight foil, paper of a kind not told. */

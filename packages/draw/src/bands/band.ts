@@ -1,10 +1,10 @@
-import type { Range } from '@pitwright/model';
+import { isWaiting, type Range } from '@pitwright/model';
 import { closed, group, line, type Mark, mark, type Point, path, rect } from '../mark.ts';
 import type { Axis } from '../time/axis.ts';
 import { rangeBar } from '../time/lines.ts';
 import { stillIn } from './chance.ts';
 import { hatchFill } from './hatches.ts';
-import { type BandPiece, isWaiting } from './piece.ts';
+import type { BandPiece } from './piece.ts';
 
 /** Points along the outline of a band. */
 const SAMPLES = 72;

@@ -1,4 +1,4 @@
-import type { Range } from '@pitwright/model';
+import { isWaiting, type Range } from '@pitwright/model';
 import { type Drawing, type Ink, isNarrow, type Setting } from '../drawing.ts';
 import { group, line, type Mark, rect } from '../mark.ts';
 import { BODY, SMALLEST, text, widthOf } from '../text.ts';
@@ -8,7 +8,7 @@ import { dayNames, foldMarks, grid, type Night, nightShade, rail } from '../time
 import type { Voice } from '../voice.ts';
 import { band } from './band.ts';
 import { colourClass, hatches } from './hatches.ts';
-import { type BandPiece, isWaiting } from './piece.ts';
+import type { BandPiece } from './piece.ts';
 
 export interface BandChartData {
   readonly pieces: readonly BandPiece[];

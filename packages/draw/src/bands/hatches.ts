@@ -29,6 +29,7 @@ const HATCHES: Readonly<Record<StageKind, Hatch>> = {
   paper: { width: 9, height: 9, isSlanted: true, marks: [tint(9, 9, 0.3), stroke(1.5, 9)] },
   glazed: { width: 6, height: 6, isSlanted: false, marks: [tint(6, 6, 0.88)] },
   rest: { width: 5, height: 4, isSlanted: false, marks: [tint(5, 4, 0.12), stroke(2.6, 1.4, 1.3)] },
+  chill: { width: 4, height: 4, isSlanted: false, marks: [tint(4, 4, 0.08), stroke(1.3, 1.4, 1.3)] },
   hold: { width: 40, height: 4, isSlanted: false, marks: [tint(40, 4, 0.12), stroke(40, 1.4, 1.3)] },
 };
 

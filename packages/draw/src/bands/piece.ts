@@ -29,7 +29,5 @@ export interface BandPiece {
   readonly was?: { readonly onS: number; readonly ready: Range };
 }
 
-export const isWaiting = (kind: StageKind): boolean => kind === 'rest' || kind === 'hold';
-
 /** A moment without doubt, as a range. */
 export const sure = (atS: number): Range => ({ p10: atS, p50: atS, p90: atS, neverShare: 0 });

@@ -1,4 +1,4 @@
-import type { Cook, Piece, Said, Stage } from '@pitwright/model';
+import { type Cook, isWaiting, type Piece, type Said, type Stage } from '@pitwright/model';
 
 /** Another way to cook the same dinner, to be foreseen and priced beside the plan. */
 export interface Variant {
@@ -47,7 +47,7 @@ const withPiece = (cook: Cook, piece: Piece): Cook => ({
   pieces: cook.pieces.map((other) => (other.id === piece.id ? piece : other)),
 });
 
-const isWait = (stage: Stage): boolean => stage.kind === 'rest' || stage.kind === 'hold';
+const isWait = (stage: Stage): boolean => isWaiting(stage.kind);
 const waits = (piece: Piece): Stage[] => piece.stages.filter(isWait);
 
 function nightVariants(cook: Cook, piece: Piece): Variant[] {

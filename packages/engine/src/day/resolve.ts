@@ -2,17 +2,18 @@
  * What the day knows of a cook before any chance is drawn: every figure in SI, every gap filled from the cut, the kind of
  * pit and the kitchen, every stage with its cover and its air.
  */
-import type {
-  Bite,
-  Cook,
-  Piece,
-  PitPlace,
-  PitType,
-  Quantity,
-  Said,
-  Stage,
-  StageKind,
-  Wrap,
+import {
+  type Bite,
+  type Cook,
+  isWaiting,
+  type Piece,
+  type PitPlace,
+  type PitType,
+  type Quantity,
+  type Said,
+  type Stage,
+  type StageKind,
+  type Wrap,
 } from '@pitwright/model';
 import { standardPressurePa } from '../air/atmosphere.ts';
 import { type Cut, findCut } from '../meat/cuts.ts';
@@ -35,6 +36,7 @@ import { gaugeError, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKi
 import { type PieceSize, pieceSize } from '../meat/size.ts';
 import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../meat/tables.ts';
+import { SURROUNDINGS } from '../sauce/cooling.ts';
 import { rubSugarShare } from './rubSugar.ts';
 import { isSpritzUntold, spritzOf } from './spritz.ts';
 
@@ -222,12 +224,16 @@ function foilOf(hasLiquid: boolean, wrap: Wrap | undefined): Cover {
   return hasLiquid ? FOIL_WITH_LIQUID : FOIL;
 }
 
-/** Rest and hold: the air round the piece and what keeps it warm. */
+/** Off the heat: the air or water round the piece and what keeps it warm or takes its heat. */
 export function restingPlace(
-  kind: 'rest' | 'hold',
+  kind: StageKind,
   atC: number | undefined,
   place?: Stage['in'],
 ): { readonly cover: Cover; readonly gasC: number } {
+  if (kind === 'chill') {
+    const { coefficientWm2K, temperatureC } = SURROUNDINGS[place === 'ice-bath' ? 'ice-bath' : 'fridge'];
+    return { cover: { kind: 'still', transmittanceWm2K: coefficientWm2K }, gasC: atC ?? temperatureC };
+  }
   const where = place ?? (kind === 'rest' ? 'tray' : atC === undefined ? 'box' : 'warmer');
   if (where === 'box') return { cover: BOX, gasC: atC ?? ROOM_C };
   if (where === 'tray') return { cover: TRAY, gasC: atC ?? ROOM_C };
@@ -279,7 +285,7 @@ function resolveStages(
       ...(spritz && { spritz: { kg: massKgOf(spritz.amount), everyS: spritz.every.si } }),
       isGlazed: stage.kind === 'glazed',
     };
-    if (stage.kind === 'rest' || stage.kind === 'hold')
+    if (isWaiting(stage.kind))
       return { ...shared, place: 'room', ...restingPlace(stage.kind, atC, stage.in) };
     const cover = coverOf(stage.kind, pouredKg > 0, stage.wrap);
     if (stage.in === 'oven') {

@@ -1,4 +1,4 @@
-import type { StageKind } from '@pitwright/model';
+import { isWaiting, type StageKind } from '@pitwright/model';
 import type { Cover } from './parameters.ts';
 import type { Opening } from './pitKinds.ts';
 
@@ -54,4 +54,4 @@ export interface StagePlan {
 }
 
 /** Cooling meat pulled from the heat begins here; the bite reached before it counts as ready. */
-export const isCooking = (kind: StageKind): boolean => kind !== 'rest' && kind !== 'hold';
+export const isCooking = (kind: StageKind): boolean => !isWaiting(kind);

@@ -1,4 +1,4 @@
-import type { Cook, Piece, Said } from '@pitwright/model';
+import { type Cook, isWaiting, type Piece, type Said } from '@pitwright/model';
 import type { CookForecast } from '../forecast/types.ts';
 import {
   type EpochS,
@@ -319,7 +319,7 @@ function plannedStages(
       (task) =>
         task.pieceIds[0] === piece.id && task.id.startsWith(`${piece.id}/${names[k]}/`) && !task.round,
     );
-    const isWait = stage.kind === 'rest' || stage.kind === 'hold';
+    const isWait = isWaiting(stage.kind);
     const startsWith =
       k === 0 ? taskId(piece.id, 'meat-on') : isWait ? taskId(piece.id, 'take-off') : change?.id;
     const slot = startsWith === undefined ? undefined : start.get(startsWith);
@@ -327,7 +327,7 @@ function plannedStages(
     const startS = slot === undefined ? onS + (foreseen?.startS.p50 ?? 0) : origin + slot * SLOT_S + restedS;
     const next = piece.stages[k + 1];
     const endTask = next
-      ? next.kind === 'rest' || next.kind === 'hold'
+      ? isWaiting(next.kind)
         ? taskId(piece.id, 'take-off')
         : tasks.find((task) => task.id.startsWith(`${piece.id}/${names[k + 1]}/`))?.id
       : taskId(piece.id, isWait ? 'slice' : 'take-off');

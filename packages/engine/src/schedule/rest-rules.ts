@@ -1,4 +1,4 @@
-import type { CutId, Piece, Stage } from '@pitwright/model';
+import { type CutId, isWaiting, type Piece, type Stage } from '@pitwright/model';
 import { HOUR_S, MINUTE_S } from './clock.ts';
 
 /** How long a piece must and may wait between the pit and the table. */
@@ -65,7 +65,9 @@ const RULES: Readonly<Record<Family, { least: number; tray: number; box: number;
   roast: { least: 20 * MINUTE_S, tray: HOUR_S, box: 2 * HOUR_S, warmer: 3 * HOUR_S },
 };
 
-const isWait = (stage: Stage): boolean => stage.kind === 'rest' || stage.kind === 'hold';
+const isWait = (stage: Stage): boolean => isWaiting(stage.kind);
+/** Cooked, chilled and eaten cold or warmed another day. @source USDA FSIS: leftovers three to four days in the fridge */
+const CHILLED_LONGEST_S = 72 * HOUR_S;
 
 /** Stages before the first rest or hold: what happens on the pit and in the oven. */
 export const heatStages = (piece: Piece): readonly Stage[] => {
@@ -96,6 +98,7 @@ export function restRuleOf(piece: Piece, among: readonly Piece[]): RestRule {
   const waits = piece.stages.filter(isWait);
   const told = waits.find((stage) => stage.kind === 'rest' && stage.until.by === 'clock');
   const restLeastS = told && told.until.by === 'clock' ? told.until.after.si : rule.least;
+  if (waits.some((stage) => stage.kind === 'chill')) return { restLeastS, holdLongestS: CHILLED_LONGEST_S };
   const hold = waits.find((stage) => stage.kind === 'hold');
   if (!hold) {
     const restsIn = waits[0]?.in;
@@ -110,4 +113,6 @@ export function restRuleOf(piece: Piece, among: readonly Piece[]): RestRule {
 /** The file's own words for a large cut that only ever rests in the open are honoured, but a box is worth saying. */
 export const wouldGainFromBox = (piece: Piece): boolean =>
   familyOf(piece.cut) === 'large' &&
-  !piece.stages.some((stage) => stage.in === 'box' || stage.in === 'warmer' || stage.kind === 'hold');
+  !piece.stages.some(
+    ({ kind, in: place }) => place === 'box' || place === 'warmer' || kind === 'hold' || kind === 'chill',
+  );

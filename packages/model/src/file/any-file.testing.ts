@@ -89,6 +89,8 @@ const lastStage = fc.constantFrom<object>(
   { stage: 'rest', until: 'table' },
   { stage: 'hold', until: 'table', at: '65 °C', in: 'warmer' },
   { stage: 'hold', for: '2 h' },
+  { stage: 'chill', until: 'core 5 °C', in: 'ice-bath' },
+  { stage: 'chill', for: '12 h', in: 'fridge', at: '4 °C' },
 );
 
 const piece = fc

@@ -3,6 +3,7 @@ import { STAGE_LIMITS, withinLimits } from '../limits.ts';
 import {
   BITES,
   FOIL_WRAPS,
+  isWaiting,
   PAPER_WRAPS,
   type Spritz,
   STAGE_KINDS,
@@ -87,13 +88,12 @@ const spritz: Form<Spritz> = record<Spritz>(
 );
 
 const WRAPPED: readonly StageKind[] = ['foil', 'paper'];
-const RESTING: readonly StageKind[] = ['rest', 'hold'];
 
 /** Keys that only some kinds of stage have. */
 function checkStage(stage: Partial<WrittenStage>, locate: (key: string) => Node, reader: Reader): void {
   const { kind } = stage;
   if (kind === undefined) return;
-  const isResting = RESTING.includes(kind);
+  const isResting = isWaiting(kind);
   const refuse = (key: string): void => {
     reader.report(locate(key), 'file.stage-key', { key, stage: kind });
   };
@@ -114,7 +114,7 @@ const writtenStage = record<WrittenStage>(
     kind: required('stage', word(STAGE_KINDS)),
     for: optional('for', measure('time', STAGE_LIMITS.for)),
     until: optional('until', until),
-    in: optional('in', word(['pit', 'oven', 'box', 'warmer', 'tray'])),
+    in: optional('in', word(['pit', 'oven', 'box', 'warmer', 'tray', 'fridge', 'ice-bath'])),
     at: optional('at', measure('temperature', STAGE_LIMITS.at)),
     pit: optional('pit', measure('temperature', STAGE_LIMITS.pit)),
     liquid: optional('liquid', measure('volume', STAGE_LIMITS.liquid)),
@@ -141,9 +141,7 @@ const stage: Form<Stage> = mapped(
 export const stages: Form<readonly Stage[]> = mapped(
   list(stage),
   (all, node, reader) => {
-    const early = all
-      .slice(0, -1)
-      .findIndex(({ kind, until: end }) => end.by === 'table' && RESTING.includes(kind));
+    const early = all.slice(0, -1).findIndex(({ kind, until: end }) => end.by === 'table' && isWaiting(kind));
     if (early >= 0) reader.report(node, 'file.table-not-last', { number: early + 1 });
     return all;
   },

@@ -18,6 +18,13 @@ const allergens = (words: string): string =>
   listed(words.split('|').map((word) => ALLERGEN_WORDS[word] ?? word));
 const keys = (words: string): string => listed(words.split('|'));
 
+interface Chills {
+  readonly around: string;
+  readonly first: Quantity;
+  readonly both: Quantity;
+}
+const CHILLER: Readonly<Record<string, string>> = { fridge: 'in the fridge', 'ice-bath': 'in ice water' };
+
 /** Safety statements: what is so, then what to do. They inform and never clear. */
 export const safetyMessages = messages({
   'safety.min-temp': (p: { temperature: Quantity }, print) =>
@@ -41,6 +48,10 @@ export const safetyMessages = messages({
     `Hold it at ${at(p.least, print)} or more in its coldest part, which is outside and at the thin end.`,
   'safety.hold-low': (p: { at: Quantity; least: Quantity }, print) =>
     `${at(p.at, print)} is below a hot hold of ${at(p.least, print)}: hold it hotter, or serve soon.`,
+  'safety.chill-kept': (p: Chills, print) =>
+    `Whole ${CHILLER[p.around] ?? p.around} its middle takes ${print.durationS(p.first.si)} from ${print.temperatureC(57.2)} to ${print.temperatureC(21.1)} and ${print.durationS(p.both.si)} to ${print.temperatureC(5)}: inside two hours and six.`,
+  'safety.chill-slow': (p: Chills, print) =>
+    `Whole ${CHILLER[p.around] ?? p.around} its middle takes ${print.durationS(p.first.si)} from ${print.temperatureC(57.2)} to ${print.temperatureC(21.1)} and ${print.durationS(p.both.si)} to ${print.temperatureC(5)}; two hours and six are the rule. Pull or slice it into flat pans first${p.around === 'fridge' ? ', or chill it in ice water' : ''}.`,
 
   'safety.allergens': (p: { allergens: string }) =>
     `Contains ${allergens(p.allergens)} by usual labels: read yours.`,

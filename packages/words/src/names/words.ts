@@ -17,6 +17,7 @@ const STAGE_NAMES: Readonly<Record<StageKind, string>> = {
   glazed: 'glazed',
   rest: 'rest',
   hold: 'hold',
+  chill: 'chill',
 };
 export const stageName = (kind: StageKind): string => STAGE_NAMES[kind];
 

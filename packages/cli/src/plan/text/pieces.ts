@@ -1,5 +1,5 @@
 import type { PlannedPiece, PlannedStage } from '@pitwright/engine';
-import type { Piece, Range, Said } from '@pitwright/model';
+import { isWaiting, type Piece, type Range, type Said } from '@pitwright/model';
 import { ownNotices, type PlanReport, pieceMass, pieceName, pieceOf, sharedNotices } from '@pitwright/paper';
 import { listed, type Printer, say } from '@pitwright/words';
 import { closerOf, closerSaid } from '../closer.ts';
@@ -37,7 +37,7 @@ function title(piece: Piece, print: Printer): string {
 
 /** What ends a stage: by sign; of a rest or hold, by its time or the table. */
 function untilWords(stage: PlannedStage, told: Piece['stages'][number] | undefined, print: Printer): string {
-  if (stage.kind !== 'rest' && stage.kind !== 'hold') return stage.sign ? say(stage.sign, print) : '';
+  if (!isWaiting(stage.kind)) return stage.sign ? say(stage.sign, print) : '';
   return told?.until.by === 'clock'
     ? say({ id: 'plan.stage.until-time', params: { after: told.until.after } }, print)
     : say({ id: 'plan.stage.until-table' }, print);

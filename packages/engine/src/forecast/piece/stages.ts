@@ -1,5 +1,5 @@
 /** The `stages` of calc piece: `bare until 74 °C | foil 2 h pit 121 °C | hold 3 h at 65 °C`. */
-import { STAGE_KINDS, type StageKind } from '@pitwright/model';
+import { isWaiting, STAGE_KINDS, type StageKind } from '@pitwright/model';
 import { itemsIn, quantityIn } from '../../calc/given.ts';
 import { refuse } from '../../calc/problem.ts';
 import { coverOf, type ResolvedPit, type ResolvedStage, restingPlace } from '../../day/resolve.ts';
@@ -38,7 +38,7 @@ export function stagesIn(
     const kind = parts.kind as StageKind;
     if (!STAGE_KINDS.includes(kind))
       refuse('calc.no-such-word', { input: INPUT, text: parts.kind!, words: STAGE_KINDS.join('|') });
-    const isResting = kind === 'rest' || kind === 'hold';
+    const isResting = isWaiting(kind);
     if (parts.where && isResting !== (parts.where === 'at'))
       refuse('calc.impossible', {
         input: INPUT,
@@ -47,7 +47,7 @@ export function stagesIn(
           : `“${item}” is in the pit, write its air as pit 121 °C`,
       });
     const shared = { kind, pouredKg: 0, isGlazed: kind === 'glazed', trigger: triggerIn(parts) };
-    if (kind === 'rest' || kind === 'hold')
+    if (isResting)
       return {
         ...shared,
         place: 'room',

@@ -1,5 +1,7 @@
-import type { Cook, Piece } from '@pitwright/model';
+import type { Cook, Piece, Stage } from '@pitwright/model';
 import { findCut } from '../../meat/cuts.ts';
+import { chilling, wholePiece } from '../chilling.ts';
+import { COOLING_RULES } from '../cooling.ts';
 import { holdTimeS } from '../hold.ts';
 import { degrees, type Notice, notice, seconds } from '../notice.ts';
 import { cookMinimum, type Product } from '../rules/cookMinimum.ts';
@@ -94,6 +96,7 @@ function stageNotices(cook: Cook, piece: Piece): Notice[] {
     );
   }
   for (const stage of piece.stages) {
+    if (stage.kind === 'chill') notices.push(chillNotice(piece, stage));
     if (stage.kind !== 'hold') continue;
     const concerns = { pieceId: piece.id, stage: stage.kind };
     const least = HOT_HOLD_C[cook.rules];
@@ -117,6 +120,36 @@ function stageNotices(cook: Cook, piece: Piece): Notice[] {
     );
   }
   return notices;
+}
+
+/** Hotter than any middle that comes off a pit stands for one that is not told: the slow side [°C]. */
+const HOT_MIDDLE_C = 96;
+/** The curve begins above what the rule looks at first [°C]. */
+const LEAST_START_C = 58;
+
+/** The hottest that a told stage has its middle come to. */
+function hottestToldC(piece: Piece): number {
+  const told = piece.stages.flatMap(({ until }) =>
+    until.by === 'core' ? [until.temperature.si - 273.15] : [],
+  );
+  return told.length > 0 ? Math.max(LEAST_START_C, ...told) : HOT_MIDDLE_C;
+}
+
+/** Whether the whole piece, chilled so, keeps the rule of two stages; what would keep it. */
+function chillNotice(piece: Piece, stage: Stage): Notice {
+  const cut = findCut(piece.cut);
+  if (!cut) throw new RangeError(`cut must be in the catalogue, got ${piece.cut}`);
+  const around = stage.in === 'ice-bath' ? 'ice-bath' : 'fridge';
+  const body = wholePiece(cut, piece.mass?.si, piece.thickness?.si);
+  const { verdict, firstStageS, bothStagesS } = chilling(body, around, Math.min(100, hottestToldC(piece)));
+  const isKept = verdict === 'pass';
+  return notice(
+    isKept ? 'safety.chill-kept' : 'safety.chill-slow',
+    isKept ? 'information' : 'caution',
+    COOLING_RULES['food-code'].source,
+    { around, first: seconds(firstStageS), both: seconds(bothStagesS) },
+    { pieceId: piece.id, stage: stage.kind },
+  );
 }
 
 /** What stands beside each piece of a plan. */

@@ -1,4 +1,4 @@
-import type { Piece, Range, Said, Stage } from '@pitwright/model';
+import { isWaiting, type Piece, type Range, type Said, type Stage } from '@pitwright/model';
 import { spritzOf } from '../../day/spritz.ts';
 import type { PieceForecast } from '../../forecast/types.ts';
 import { type EpochS, FIVE_MINUTES_S, HOUR_S, MINUTE_S, roundToFive } from '../clock.ts';
@@ -320,7 +320,9 @@ const stageSign = (ending: Stage, next: Stage): Said => {
 
 /** Whether the kitchen oven keeps it warm for the table. */
 export const waitsInOven = (piece: Piece): boolean =>
-  piece.stages.some((stage) => (stage.kind === 'rest' || stage.kind === 'hold') && stage.in === 'oven');
+  piece.stages.some((stage) => isWaiting(stage.kind) && stage.in === 'oven');
+
+const isChilled = (piece: Piece): boolean => piece.stages.some((stage) => stage.kind === 'chill');
 
 function occupancies(
   piece: Piece,
@@ -348,7 +350,8 @@ function occupancies(
     ...(waitsInOven(piece)
       ? [{ ...stay('oven', ovenShareOf(piece), offId, sliceId), id: `${piece.id}/oven-hold` }]
       : []),
-    ...(holdsInBox && !waitsInOven(piece) && familyOf(piece.cut) === 'large'
+    ...(isChilled(piece) ? [stay('fridge-shelf', 1, offId, sliceId)] : []),
+    ...(holdsInBox && !waitsInOven(piece) && !isChilled(piece) && familyOf(piece.cut) === 'large'
       ? [stay('box', 1, offId, sliceId)]
       : []),
   ];

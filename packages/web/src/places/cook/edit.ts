@@ -2,6 +2,7 @@ import type { CookPlan } from '@pitwright/engine';
 import {
   type Cook,
   type CutId,
+  isWaiting,
   type Piece,
   type Quantity,
   quantity,
@@ -64,7 +65,6 @@ export const setStages = (cook: Cook, pieceId: string, stages: readonly Stage[])
 /** The piece is another cut than its label said; what was measured of it stays. */
 export const setCut = (cook: Cook, pieceId: string, cut: CutId): Cook => setPiece(cook, pieceId, { cut });
 
-const isWaiting = (kind: StageKind): boolean => kind === 'rest' || kind === 'hold';
 const isWrapped = (kind: StageKind): boolean => kind === 'foil' || kind === 'paper';
 
 /** The stage as another kind: what that kind does not know is left out, so that the cook still reads as a file. */

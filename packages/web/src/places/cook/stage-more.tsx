@@ -1,10 +1,12 @@
 import {
   type Cook,
   FOIL_WRAPS,
+  isWaiting,
   PAPER_WRAPS,
   quantity,
   STAGE_LIMITS,
   type Stage,
+  type StageKind,
   type Wrap,
 } from '@pitwright/model';
 import type { ReactNode } from 'react';
@@ -14,14 +16,19 @@ import { WrittenFigure } from './written-figure.tsx';
 
 type Place = NonNullable<Stage['in']>;
 
-const isWaiting = ({ kind }: Stage): boolean => kind === 'rest' || kind === 'hold';
 const isWrapped = ({ kind }: Stage): boolean => kind === 'foil' || kind === 'paper';
 
 /** Where it waits when nothing is told, as the engine has it. */
-const usualPlace = (stage: Stage): Place =>
-  stage.in ??
-  (stage.kind === 'rest' ? 'tray' : stage.kind === 'hold' ? (stage.at ? 'warmer' : 'box') : 'pit');
-const PLACES = { heat: ['pit', 'oven'], wait: ['tray', 'box', 'warmer', 'oven'] } as const;
+const USUAL: Readonly<Partial<Record<StageKind, Place>>> = { rest: 'tray', chill: 'fridge' };
+const usualPlace = ({ in: place, kind, at }: Stage): Place =>
+  place ?? USUAL[kind] ?? (kind === 'hold' ? (at ? 'warmer' : 'box') : 'pit');
+const HEAT: readonly Place[] = ['pit', 'oven'];
+const WAIT: readonly Place[] = ['tray', 'box', 'warmer', 'oven'];
+const CHILL: readonly Place[] = ['fridge', 'ice-bath'];
+const placesOf = ({ kind }: Stage): readonly Place[] =>
+  kind === 'chill' ? CHILL : isWaiting(kind) ? WAIT : HEAT;
+/** The air there, as an example [°C]. */
+const AIR_C: Readonly<Partial<Record<Place, number>>> = { warmer: 65, oven: 65, fridge: 4, 'ice-bath': 1 };
 
 /** What is sprayed when that is first chosen: common practice, no source. */
 const FIRST_SPRITZ = {
@@ -40,7 +47,7 @@ export function StageMore(props: { cook: Cook; stage: Stage; tell: Tell }) {
   const { cook, stage, tell } = props;
   const wraps: readonly Wrap[] =
     stage.kind === 'foil' ? FOIL_WRAPS : stage.kind === 'paper' ? PAPER_WRAPS : [];
-  const places: readonly Place[] = isWaiting(stage) ? PLACES.wait : PLACES.heat;
+  const places = placesOf(stage);
   const place = usualPlace(stage);
   return (
     <div className="written-figures stage-more">
@@ -83,13 +90,13 @@ export function StageMore(props: { cook: Cook; stage: Stage; tell: Tell }) {
           ))}
         </select>
       </Told>
-      {isWaiting(stage) ? (
+      {isWaiting(stage.kind) ? (
         <WrittenFigure
           label={text('web.stage.air')}
           kind="temperature"
           value={stage.at}
           limits={STAGE_LIMITS.at}
-          example={quantity('temperature', place === 'warmer' || place === 'oven' ? 65 : 20, '°C')}
+          example={quantity('temperature', AIR_C[place] ?? 20, '°C')}
           onKeep={(at) => tell({ at })}
         />
       ) : (
@@ -106,7 +113,7 @@ export function StageMore(props: { cook: Cook; stage: Stage; tell: Tell }) {
           onKeep={(pit) => tell({ pit })}
         />
       )}
-      {isWaiting(stage) || isWrapped(stage) ? null : <Spritzing stage={stage} tell={tell} />}
+      {isWaiting(stage.kind) || isWrapped(stage) ? null : <Spritzing stage={stage} tell={tell} />}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import type { PlannedPiece } from '@pitwright/engine';
 import {
   BITES,
   type Cook,
+  isWaiting,
   type Piece,
   quantity,
   STAGE_KINDS,
@@ -60,7 +61,6 @@ export function StagesTable(props: {
     keep(piece.stages.with(index, withTold(piece.stages[index]!, part)));
   const [openIndex, setOpenIndex] = useState<number>();
   const moreWords = useMoreWords();
-  const isWaiting = (kind: StageKind) => kind === 'rest' || kind === 'hold';
   const newKind = ADDED.find((kind) => !piece.stages.some((stage) => stage.kind === kind)) ?? 'foil';
   const addBefore = piece.stages.findIndex((stage) => isWaiting(stage.kind));
   return (
