@@ -13,6 +13,7 @@ export const PIECE_LIMITS = {
   mass: { min: 0.05, max: 20, unit: 'kg' },
   thickness: { min: 5, max: 300, unit: 'mm' },
   start: { min: -25, max: 30, unit: '°C' },
+  solution: { min: 0, max: 30, unit: '%' },
 } as const satisfies Readonly<Record<string, Limits>>;
 
 /** Of a stage. */

@@ -138,6 +138,8 @@ export interface Piece {
   readonly bone?: boolean;
   /** Racks: the membrane on the bone side was left on; missing: not told. */
   readonly membrane?: boolean;
+  /** Water solution added by the seller, of the meat's own mass, as the label tells it. */
+  readonly solution?: Quantity<'fraction'>;
   readonly start?: Quantity<'temperature'>;
   readonly place?: PitPlace;
   readonly bite: Bite;

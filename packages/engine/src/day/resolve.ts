@@ -38,6 +38,7 @@ import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../meat/tables.ts';
 import { SURROUNDINGS } from '../sauce/cooling.ts';
 import { rubSugarShare } from './rubSugar.ts';
+import { withSolution } from './solution.ts';
 import { isSpritzUntold, spritzOf } from './spritz.ts';
 
 const ZERO_CELSIUS_K = 273.15;
@@ -176,6 +177,8 @@ export interface PieceTold {
   readonly hasBone?: boolean;
   /** Racks: the membrane is left on the bone side. */
   readonly hasMembrane?: boolean;
+  /** Solution added, of the meat's own mass [1]. */
+  readonly solutionShare?: number;
   readonly startC?: number;
   readonly placeOffsetK: Doubtful;
   readonly bite: Bite;
@@ -187,7 +190,8 @@ const boneShareOf = (cut: Cut, toldBone: boolean | undefined): number =>
   (toldBone ?? cut.hasBone) ? cut.boneShare : 0;
 
 export function resolvePiece(told: PieceTold): ResolvedPiece {
-  const cut = told.hasMembrane === undefined ? told.cut : withMembrane(told.cut, told.hasMembrane);
+  const pumped = told.solutionShare ? withSolution(told.cut, told.solutionShare) : told.cut;
+  const cut = told.hasMembrane === undefined ? pumped : withMembrane(pumped, told.hasMembrane);
   return {
     id: told.id,
     items: told.items,
@@ -331,6 +335,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
       ...(piece.thickness && { thicknessM: piece.thickness.si }),
       ...(piece.bone !== undefined && { hasBone: piece.bone }),
       ...(piece.membrane !== undefined && { hasMembrane: piece.membrane }),
+      ...(piece.solution && { solutionShare: piece.solution.si }),
       ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
       placeOffsetK: placeOffset(piece, cook),
       bite: piece.bite,

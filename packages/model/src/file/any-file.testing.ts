@@ -104,6 +104,7 @@ const piece = fc
         thickness: length,
         bone: yesNo,
         membrane: yesNo,
+        solution: numberText(0, 30).map((share) => `${share} %`),
         start: withUnit(numberText(0, 20), '°C'),
         place: fc.constantFrom('hot', 'middle', 'cool'),
         bite: fc.constantFrom(...BITES),

@@ -15,6 +15,7 @@ const pieceFields: Fields<Piece> = {
   thickness: optional('thickness', measure('length', PIECE_LIMITS.thickness)),
   bone: optional('bone', yesNo),
   membrane: optional('membrane', yesNo),
+  solution: optional('solution', measure('fraction', PIECE_LIMITS.solution)),
   start: optional('start', measure('temperature', PIECE_LIMITS.start)),
   place: optional('place', word(['hot', 'middle', 'cool'])),
   bite: required('bite', word(BITES)),

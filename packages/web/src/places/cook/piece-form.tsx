@@ -39,6 +39,7 @@ export function WhatItIs(props: { cook: Cook; piece: Piece; onKeep: (cook: Cook)
     piece.membrane === undefined
       ? undefined
       : text(piece.membrane ? 'web.what.membrane-on' : 'web.what.membrane-off'),
+    piece.solution && text('web.what.solution', { share: print.quantity(piece.solution) }),
     piece.start && text('web.what.start', { start: print.quantity(piece.start) }),
     piece.place && piece.place !== 'middle' ? text(`web.what.place.${piece.place}`) : undefined,
     biteName(piece.bite),
@@ -101,6 +102,14 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
         limits={PIECE_LIMITS.start}
         example={quantity('temperature', 5, '°C')}
         onKeep={(start) => tell({ start })}
+      />
+      <WrittenFigure
+        label={text('web.what.ask-solution')}
+        kind="fraction"
+        value={piece.solution}
+        limits={PIECE_LIMITS.solution}
+        example={quantity('fraction', 12, '%')}
+        onKeep={(solution) => tell({ solution })}
       />
       {cut && cut.boneShare > 0 ? (
         <YesNo
