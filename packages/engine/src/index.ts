@@ -70,7 +70,7 @@ export {
 } from './guests/buying.ts';
 export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';
 export { type Fuel, fuelOf } from './guests/fuel.ts';
-export { itemsNeeded, type Portions, portionsOf } from './guests/portions.ts';
+export { itemsNeeded, type Portions, portionsOf, tableServed } from './guests/portions.ts';
 export { type EdibleYield, edibleYield } from './guests/yields.ts';
 export { type CutFacts, type CutSource, cutFacts } from './meat/cutSources.ts';
 export { type Cut, catalogueOfCuts, cuts, findCut, type Tissue } from './meat/cuts.ts';

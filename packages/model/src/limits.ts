@@ -31,6 +31,11 @@ export const STAGE_LIMITS = {
 /** Of a pit. */
 export const PIT_LIMITS = {
   temperature: { min: 50, max: 350, unit: '°C' },
+  driftPerHour: { min: -30, max: 30, unit: 'K' },
+  /** Hot end over the middle, middle over the cool end. */
+  end: { min: 0, max: 100, unit: 'K' },
+  grateArea: { min: 0.02, max: 20, unit: 'm²' },
+  steel: { min: 0.3, max: 30, unit: 'mm' },
 } as const satisfies Readonly<Record<string, Limits>>;
 
 /** Both ends included. */

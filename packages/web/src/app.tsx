@@ -17,6 +17,8 @@ const Guests = lazy(() => import('./places/guests/guests.tsx'));
 const RunSheet = lazy(() => import('./places/run-sheet/run-sheet.tsx'));
 const Bench = lazy(() => import('./places/bench/bench.tsx'));
 const NewCook = lazy(() => import('./places/new-cook/new-cook.tsx'));
+const Pit = lazy(() => import('./places/kept/pit.tsx'));
+const Recipe = lazy(() => import('./places/kept/recipe.tsx'));
 const Shared = lazy(() => import('./places/shared/shared.tsx'));
 const Specimen = lazy(() => import('./places/specimen/specimen.tsx'));
 
@@ -34,6 +36,8 @@ export function App(props: { journal: Journal }) {
                 <Route path="/cook/:id/guests" component={Guests} />
                 <Route path="/cook/:id/run-sheet" component={RunSheet} />
                 <Route path="/cook/:id/bench" component={Bench} />
+                <Route path="/pit/:id" component={Pit} />
+                <Route path="/recipe/:id" component={Recipe} />
                 <Route path="/shared" component={Shared} />
                 <Route path="/specimen" component={Specimen} />
                 <Route>

@@ -1,4 +1,4 @@
-import type { Cook, EntryDraft, Kept, State, Subject } from '@pitwright/model';
+import type { Cook, Entry, EntryDraft, Kept, State, Subject } from '@pitwright/model';
 import type { Journal } from '@pitwright/store';
 import {
   createContext,
@@ -9,7 +9,7 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
-import { canRedo, canUndo } from './keeping.ts';
+import { canRedo, canUndo, lastDone } from './keeping.ts';
 
 interface Held {
   readonly journal: Journal;
@@ -70,6 +70,8 @@ export interface Keeper {
   readonly write: (...drafts: readonly EntryDraft[]) => Promise<boolean>;
   readonly undo: (subject?: Subject) => Promise<boolean>;
   readonly redo: (subject?: Subject) => Promise<boolean>;
+  /** What undo would take back. */
+  readonly lastDone: () => Entry | undefined;
   readonly canUndo: (subject?: Subject) => boolean;
   readonly canRedo: (subject?: Subject) => boolean;
 }
@@ -81,6 +83,7 @@ export function useKeeper(): Keeper {
       write: (...drafts) => note(journal.write(...drafts)),
       undo: (subject) => note(journal.undo(subject)),
       redo: (subject) => note(journal.redo(subject)),
+      lastDone: () => lastDone(journal),
       canUndo: (subject) => canUndo(journal, subject),
       canRedo: (subject) => canRedo(journal, subject),
     }),

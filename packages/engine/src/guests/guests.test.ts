@@ -6,7 +6,7 @@ import { allergenTable } from './at-risk.ts';
 import { buyingList } from './buying.ts';
 import { withGuests, withOtherCut } from './changes.ts';
 import { fuelOf } from './fuel.ts';
-import { demandOf, edibleOf, itemsNeeded, portionsOf, shortChance } from './portions.ts';
+import { demandOf, edibleOf, itemsNeeded, portionsOf, shortChance, tableServed } from './portions.ts';
 import { edibleYield, YIELD_CUTS } from './yields.ts';
 
 const shareOf = (cut: string) => edibleYield(cut)!.share;
@@ -59,6 +59,28 @@ describe('portions', () => {
         expect(short(adults + 1, count)).toBeGreaterThanOrEqual(short(adults, count) - 1e-12);
       }),
     );
+  });
+
+  test('a table served runs short no oftener than asked, one longer runs short oftener', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 30 }),
+        fc.double({ min: 0.02, max: 0.5, noNaN: true }),
+        (count, asked) => {
+          const piece = {
+            ...exampleCook('regatta-dinner').pieces[0]!,
+            cut: 'loin-back-ribs',
+            count,
+          } as const;
+          const served = tableServed([piece], asked);
+          const short = (adults: number): number =>
+            shortChance(edibleOf(piece)!, demandOf({ adults, children: 0 }));
+          if (served > 0) expect(short(served)).toBeLessThanOrEqual(asked);
+          expect(short(served + 1)).toBeGreaterThan(asked);
+        },
+      ),
+    );
+    expect(tableServed([])).toBe(0);
   });
 
   test('a piece of unknown yield is named, not guessed', () => {

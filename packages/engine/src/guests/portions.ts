@@ -142,3 +142,19 @@ export function itemsNeeded(
   }
   return undefined;
 }
+
+/** A longer table than this nobody cooks for alone. */
+const MOST_SERVED = 200;
+
+/**
+ * How many grown people the pieces feed, so that at most `shortAsked` of such tables run short.
+ * @returns 0 where not even one is sure to be fed, or where no yield is known
+ */
+export function tableServed(pieces: readonly Piece[], shortAsked = 0.1): number {
+  const supply = sum(pieces.flatMap((piece) => edibleOf(piece) ?? []));
+  const isEnough = (adults: number): boolean =>
+    shortChance(supply, demandOf({ adults, children: 0 })) <= shortAsked;
+  let served = 0;
+  while (served < MOST_SERVED && isEnough(served + 1)) served += 1;
+  return served;
+}

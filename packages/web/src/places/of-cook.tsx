@@ -1,8 +1,9 @@
-import { type Cook, changesBetween, type Subject, setEntry } from '@pitwright/model';
+import type { Cook, Subject } from '@pitwright/model';
 import { type ComponentType, useMemo } from 'react';
 import { useParams } from 'wouter';
 import { writingOf } from '../settings.ts';
-import { useCook, useDevice, useKeeper, useKept } from '../use-keeping.tsx';
+import { useCook, useDevice, useKept } from '../use-keeping.tsx';
+import { useWriter } from '../use-writer.ts';
 import { ReaderProvider } from '../words.tsx';
 import { Gone } from './gone.tsx';
 
@@ -24,16 +25,10 @@ export function ofCook(Sheet: ComponentType<{ cook: Cook }>): ComponentType {
 
 export interface CookWriter {
   readonly subject: Subject;
-  /** Writes down what differs from the cook as it is kept, as one change. @returns whether it is on the disk */
   readonly keep: (next: Cook) => Promise<boolean>;
 }
 
 export function useCookWriter(cook: Cook): CookWriter {
-  const keeper = useKeeper();
   const subject = useMemo(() => ({ kind: 'cook' as const, id: cook.id }), [cook.id]);
-  const keep = async (next: Cook) => {
-    const changes = changesBetween(cook, next);
-    return changes.length === 0 || keeper.write(setEntry(subject, changes));
-  };
-  return { subject, keep };
+  return { subject, keep: useWriter(subject, cook) };
 }

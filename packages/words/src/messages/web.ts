@@ -1,4 +1,5 @@
 import { guestsPlaceMessages } from './guests-place.ts';
+import { keptPlacesMessages } from './kept-places.ts';
 import { messages } from './message.ts';
 import { runSheetMessages } from './run-sheet.ts';
 
@@ -43,6 +44,7 @@ const JOBS: Readonly<Record<string, string>> = {
 /** What the app says around the answers: places, keys, questions. `**…**` is set heavy. */
 export const webMessages = messages({
   ...guestsPlaceMessages,
+  ...keptPlacesMessages,
   ...runSheetMessages,
   'web.places': () => 'Places',
   'web.place.shelf': () => 'Shelf',
@@ -122,6 +124,7 @@ export const webMessages = messages({
   'web.shelf.remove': () => 'Remove',
   'web.shelf.bring-back': () => 'Bring back',
   'web.shelf.name': () => 'Name',
+  'web.shelf.name.problem': () => 'Write a name.',
   'web.shelf.new-cook': () => 'A new cook',
   'web.shelf.new-pit': () => 'A new pit',
   'web.shelf.open-file': () => 'Open a cook file',

@@ -25,8 +25,11 @@ export function withTold<T extends object>(record: T, told: Told<T>): T {
   return Object.fromEntries(next) as T;
 }
 
+/** A cook, or the recipe that it is made from: the same pieces, without a day, a pit or a kitchen. */
+export type OfPieces = Pick<Cook, 'pieces'> & Partial<Pick<Cook, 'pit' | 'kitchen'>>;
+
 /** What is told of one piece. */
-export const setPiece = (cook: Cook, pieceId: string, told: Told<Piece>): Cook => ({
+export const setPiece = <T extends OfPieces>(cook: T, pieceId: string, told: Told<Piece>): T => ({
   ...cook,
   pieces: cook.pieces.map((piece) => (piece.id === pieceId ? withTold(piece, told) : piece)),
 });
@@ -59,7 +62,7 @@ export const moveStart = (cook: Cook, pieceId: string, atMs: number): Cook =>
 /** The plan chooses the start again. */
 export const freeStart = (cook: Cook, pieceId: string): Cook => setPiece(cook, pieceId, { onAt: undefined });
 
-export const setStages = (cook: Cook, pieceId: string, stages: readonly Stage[]): Cook =>
+export const setStages = <T extends OfPieces>(cook: T, pieceId: string, stages: readonly Stage[]): T =>
   setPiece(cook, pieceId, { stages });
 
 /** The piece is another cut than its label said; what was measured of it stays. */

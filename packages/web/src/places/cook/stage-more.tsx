@@ -1,5 +1,4 @@
 import {
-  type Cook,
   FOIL_WRAPS,
   isWaiting,
   PAPER_WRAPS,
@@ -12,6 +11,7 @@ import {
 import type { ReactNode } from 'react';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
+import type { OfPieces } from './edit.ts';
 import { WrittenFigure } from './written-figure.tsx';
 
 type Place = NonNullable<Stage['in']>;
@@ -42,7 +42,7 @@ const SPRITZ_VOLUME = { min: 1, max: 1000, unit: 'mL' } as const;
 export type Tell = (told: { readonly [Key in keyof Stage]?: Stage[Key] | undefined }) => void;
 
 /** What else a stage can be: how it is wrapped, what is poured or sprayed, where it happens and how hot it is there. */
-export function StageMore(props: { cook: Cook; stage: Stage; tell: Tell }) {
+export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell }) {
   const { text } = useWords();
   const { cook, stage, tell } = props;
   const wraps: readonly Wrap[] =
@@ -106,9 +106,9 @@ export function StageMore(props: { cook: Cook; stage: Stage; tell: Tell }) {
           value={stage.pit}
           limits={STAGE_LIMITS.pit}
           example={
-            stage.in === 'oven' && cook.kitchen.ovenTemperature
-              ? cook.kitchen.ovenTemperature
-              : cook.pit.temperature
+            (stage.in === 'oven' ? cook.kitchen?.ovenTemperature : undefined) ??
+            cook.pit?.temperature ??
+            quantity('temperature', 121, '°C')
           }
           onKeep={(pit) => tell({ pit })}
         />

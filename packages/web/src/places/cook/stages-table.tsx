@@ -16,7 +16,7 @@ import { Fragment, useState } from 'react';
 import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import { asKind, setStages, withTold } from './edit.ts';
+import { asKind, type OfPieces, setStages, withTold } from './edit.ts';
 import { useOrigins } from './origins.ts';
 import { StageMore, useMoreWords } from './stage-more.tsx';
 import { WrittenFigure } from './written-figure.tsx';
@@ -47,12 +47,13 @@ function endFor(word: EndWord): StageEnd {
 const ADDED: readonly StageKind[] = ['foil', 'paper', 'glazed'];
 
 /** The stages of a piece, each with what ends it and when that is expected. All of it can be changed here. */
-export function StagesTable(props: {
-  cook: Cook;
+export function StagesTable<T extends OfPieces>(props: {
+  /** A cook, or the recipe that it is made from. */
+  cook: T;
   piece: Piece;
   /** Missing while nothing can be foreseen: the stages can be mended all the same. */
   planned: PlannedPiece | undefined;
-  onKeep: (cook: Cook) => void;
+  onKeep: (cook: T) => void;
 }) {
   const { text, print } = useWords();
   const { cook, piece, planned, onKeep } = props;
@@ -73,7 +74,7 @@ export function StagesTable(props: {
             <th>
               <span className="vh">{text('web.stage.figure')}</span>
             </th>
-            <th className="r">{text('web.stage.begins')}</th>
+            {planned ? <th className="r">{text('web.stage.begins')}</th> : null}
             {planned ? <th>{text('web.stage.at-its-end')}</th> : null}
             <th>
               <span className="vh">{text('web.stage.leave-out')}</span>
@@ -141,7 +142,7 @@ export function StagesTable(props: {
                       onChange={(until) => change(index, { until })}
                     />
                   </td>
-                  <td className="r figure">{begins ? print.aboutClock(begins) : ''}</td>
+                  {planned ? <td className="r figure">{begins ? print.aboutClock(begins) : ''}</td> : null}
                   {planned ? (
                     <td className="stage-heat small">
                       <StageHeat stage={planned.stages[index]} />
@@ -169,7 +170,7 @@ export function StagesTable(props: {
                 </tr>
                 {openIndex === index ? (
                   <tr className="stage-more-row">
-                    <td colSpan={planned ? 6 : 5}>
+                    <td colSpan={planned ? 6 : 4}>
                       <StageMore cook={cook} stage={stage} tell={(told) => change(index, told)} />
                     </td>
                   </tr>

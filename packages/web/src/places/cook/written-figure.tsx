@@ -9,6 +9,9 @@ import {
 import { useEffect, useId, useState } from 'react';
 import { useWords } from '../../words.tsx';
 
+/** As it is read again: half the world reads a comma between digits as a decimal point. */
+const legible = (printed: string): string => printed.replace(/(\d),(?=\d{3})/g, '$1');
+
 /** A figure with its unit, written by hand. Kept when it reads and lies between its limits; emptied, it is not told. */
 export function WrittenFigure<K extends Kind>(props: {
   label: string;
@@ -26,13 +29,13 @@ export function WrittenFigure<K extends Kind>(props: {
   const { text, print } = useWords();
   const id = useId();
   const { kind, value, limits, isNeeded = false } = props;
-  const written = value ? print.quantity(value) : '';
+  const written = value ? legible(print.quantity(value)) : '';
   const [draft, setDraft] = useState(written);
   useEffect(() => setDraft(written), [written]);
   const reading = readCookQuantity(draft, kind);
   const isEmpty = draft.trim() === '';
   const isOutside = reading.ok && !withinLimits(reading.quantity, limits);
-  const example = print.quantity(props.example);
+  const example = legible(print.quantity(props.example));
   const problem = isEmpty
     ? isNeeded
       ? text('web.figure.unread', { example })

@@ -60,7 +60,13 @@ export default function NewCook() {
   const zone = deviceZone();
   const recipe = state.recipes.get(search.get('recipe') ?? '')?.document;
   const [answers, setAnswers] = useState<Answers>(() => {
-    const first = firstAnswers(units, zone, newId());
+    const kept = state.pits.get(search.get('pit') ?? '');
+    const first = {
+      ...firstAnswers(units, zone, newId()),
+      ...(kept && !kept.isRemoved
+        ? { pit: { kept: kept.document }, heat: print.quantity(kept.document.temperature) }
+        : {}),
+    };
     if (!recipe) return first;
     const massText = (piece: Piece) =>
       piece.mass ? print.quantity(piece.mass) : meatAnswer(piece.cut, units, '').mass;

@@ -17,8 +17,7 @@ import { Notice } from '../../parts/notice.tsx';
 import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { useWords } from '../../words.tsx';
 
-const ENDING = '.pitwright.yaml';
-/** The reader and the printer of the file come when they are first asked for. */
+/** The reader of files comes when it is first asked for. */
 const door = () => import('../../file-door.ts');
 
 type Document = { readonly subject: Subject; readonly document: Cook | Recipe | Pit };
@@ -59,10 +58,9 @@ export interface CookFiles {
   readonly input: ReactNode;
   readonly problems: ReactNode;
   readonly choose: () => void;
-  readonly give: (document: CookDocument) => void;
 }
 
-/** Cook files in, by drop or by key, and out. */
+/** Cook files in, by drop or by key. */
 export function useCookFiles(): CookFiles {
   const { text, print } = useWords();
   const keeper = useKeeper();
@@ -80,18 +78,9 @@ export function useCookFiles(): CookFiles {
       if (!reading.ok) return;
       const read = subjectOf(reading.document);
       const isKept = await keeper.write(...entriesOfFile(state, read));
-      if (isKept && read.subject.kind === 'cook' && files.length === 1 && reading.remarks.length === 0)
-        go(`/cook/${read.subject.id}`);
+      if (isKept && files.length === 1 && reading.remarks.length === 0)
+        go(`/${read.subject.kind}/${read.subject.id}`);
     }
-  };
-  const give = async (document: CookDocument) => {
-    const { printFile } = await door();
-    const address = URL.createObjectURL(new Blob([printFile(document)], { type: 'application/yaml' }));
-    const link = window.document.createElement('a');
-    link.href = address;
-    link.download = `${subjectOf(document).subject.id}${ENDING}`;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(address), 10_000);
   };
   const hasFiles = (event: DragEvent) => event.dataTransfer.types.includes('Files');
 
@@ -130,7 +119,6 @@ export function useCookFiles(): CookFiles {
     ),
     problems: result ? <Result {...result} /> : null,
     choose: () => input.current?.click(),
-    give: (document) => void give(document),
   };
 }
 

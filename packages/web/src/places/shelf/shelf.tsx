@@ -1,11 +1,4 @@
-import {
-  type Cook,
-  type CookDocument,
-  createEntry,
-  type Kept,
-  type Pit,
-  type Recipe,
-} from '@pitwright/model';
+import { type Cook, createEntry, type Kept, type Pit, type Recipe, setEntry } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { capital, clock, date, pitName } from '@pitwright/words';
 import { type ReactNode, useState } from 'react';
@@ -13,12 +6,13 @@ import { useLocation } from 'wouter';
 import { Answer } from '../../parts/answer.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Strip } from '../../parts/strip.tsx';
-import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { toldWriting } from '../../settings.ts';
 import { useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, usePrinter, useWords } from '../../words.tsx';
 import { useCookFiles } from './cook-files.tsx';
 import { recipeOf } from './from-cook.ts';
+import { giveFile } from './give-file.ts';
+import { LastDeed } from './last-deed.tsx';
 import { shelveCooks } from './order.ts';
 import { PitForm } from './pit-form.tsx';
 import { RemovedRow, ShelfRow } from './row.tsx';
@@ -78,12 +72,13 @@ export default function Shelf() {
             </>
           )}
         </Answer>
+        <LastDeed />
         {files.problems}
         <div className="shelf">
           <div>
             <Section title={text('web.shelf.coming')}>
               {cooks.coming.map((kept) => (
-                <CookRow key={kept.id} kept={kept} onFile={files.give} />
+                <CookRow key={kept.id} kept={kept} />
               ))}
             </Section>
             <div className="keys shelf-new">
@@ -97,7 +92,7 @@ export default function Shelf() {
             {cooks.past.length > 0 ? (
               <Section title={text('web.shelf.past')}>
                 {cooks.past.map((kept) => (
-                  <CookRow key={kept.id} kept={kept} onFile={files.give} />
+                  <CookRow key={kept.id} kept={kept} />
                 ))}
               </Section>
             ) : null}
@@ -105,7 +100,7 @@ export default function Shelf() {
           <div>
             <Section title={text('web.shelf.recipes')}>
               {standing(state.recipes).map((kept) => (
-                <RecipeRow key={kept.id} kept={kept} onFile={files.give} />
+                <RecipeRow key={kept.id} kept={kept} />
               ))}
             </Section>
             {standing(state.recipes).length === 0 ? (
@@ -113,7 +108,7 @@ export default function Shelf() {
             ) : null}
             <Section title={text('web.shelf.pits')}>
               {standing(state.pits).map((kept) => (
-                <PitRow key={kept.id} kept={kept} onFile={files.give} />
+                <PitRow key={kept.id} kept={kept} />
               ))}
             </Section>
             {addsPit ? (
@@ -125,9 +120,6 @@ export default function Shelf() {
             )}
             {removed.length > 0 ? <Section title={text('web.shelf.removed')}>{removed}</Section> : null}
           </div>
-        </div>
-        <div className="keys shelf-undo">
-          <UndoKeys />
         </div>
         {isFirst ? null : <WritingChoice isFirst={false} />}
       </main>
@@ -144,7 +136,7 @@ function Section(props: { title: string; children: ReactNode }) {
   );
 }
 
-function CookRow(props: { kept: Kept<Cook>; onFile: (document: CookDocument) => void }) {
+function CookRow(props: { kept: Kept<Cook> }) {
   const { settings } = usePrinter();
   return (
     <ReaderProvider writing={settings} zone={props.kept.document.zone}>
@@ -153,14 +145,16 @@ function CookRow(props: { kept: Kept<Cook>; onFile: (document: CookDocument) => 
   );
 }
 
-function CookLine(props: { kept: Kept<Cook>; onFile: (document: CookDocument) => void }) {
+function CookLine(props: { kept: Kept<Cook> }) {
   const { text, print } = useWords();
   const keeper = useKeeper();
   const cook = props.kept.document;
   const people = cook.guests.adults + cook.guests.children;
+  const subject = { kind: 'cook' as const, id: props.kept.id };
+  const isPitKept = useKept().pits.get(cook.pit.id)?.isRemoved === false;
   return (
     <ShelfRow
-      subject={{ kind: 'cook', id: props.kept.id }}
+      subject={subject}
       document={cook}
       href={`/cook/${props.kept.id}`}
       what={text('web.shelf.cook-line', {
@@ -171,22 +165,41 @@ function CookLine(props: { kept: Kept<Cook>; onFile: (document: CookDocument) =>
       letters={cook.pieces.map((piece) => piece.letter)}
       deeds={
         <>
-          <Key onClick={() => props.onFile({ kind: 'cook', cook })}>{text('web.shelf.to-file')}</Key>
+          <Key onClick={() => void giveFile({ kind: 'cook', cook })}>{text('web.shelf.to-file')}</Key>
           <Key
             onClick={() => {
               const recipe = recipeOf(cook, newId());
-              keeper.write(createEntry({ kind: 'recipe', id: recipe.id }, recipe));
+              void keeper.write(
+                // Its first cook is the one that it was made of; one that has a recipe already stays with that.
+                ...(cook.recipe
+                  ? []
+                  : [setEntry(subject, [{ path: ['recipe'], value: { id: recipe.id, version: 1 } }])]),
+                createEntry({ kind: 'recipe', id: recipe.id }, recipe),
+              );
             }}
           >
             {text('web.shelf.as-recipe')}
           </Key>
+          {isPitKept ? null : (
+            <Key
+              onClick={() => {
+                const id = newId();
+                void keeper.write(
+                  setEntry(subject, [{ path: ['pit', 'id'], value: id }]),
+                  createEntry({ kind: 'pit', id }, { ...cook.pit, id }),
+                );
+              }}
+            >
+              {text('web.pit.keep-of')}
+            </Key>
+          )}
         </>
       }
     />
   );
 }
 
-function RecipeRow(props: { kept: Kept<Recipe>; onFile: (document: CookDocument) => void }) {
+function RecipeRow(props: { kept: Kept<Recipe> }) {
   const { text, print } = useWords();
   const [, go] = useLocation();
   const recipe = props.kept.document;
@@ -195,26 +208,28 @@ function RecipeRow(props: { kept: Kept<Recipe>; onFile: (document: CookDocument)
     <ShelfRow
       subject={{ kind: 'recipe', id: props.kept.id }}
       document={recipe}
+      href={`/recipe/${props.kept.id}`}
       what={capital(what)}
       deeds={
         <>
           <Key onClick={() => go(`/new?recipe=${props.kept.id}`)}>{text('web.shelf.cook-it')}</Key>
-          <Key onClick={() => props.onFile({ kind: 'recipe', recipe })}>{text('web.shelf.to-file')}</Key>
+          <Key onClick={() => void giveFile({ kind: 'recipe', recipe })}>{text('web.shelf.to-file')}</Key>
         </>
       }
     />
   );
 }
 
-function PitRow(props: { kept: Kept<Pit>; onFile: (document: CookDocument) => void }) {
+function PitRow(props: { kept: Kept<Pit> }) {
   const { text, print } = useWords();
   const pit = props.kept.document;
   return (
     <ShelfRow
       subject={{ kind: 'pit', id: props.kept.id }}
       document={pit}
+      href={`/pit/${props.kept.id}`}
       what={text('web.shelf.pit-line', { type: pitName(pit.type), heat: print.quantity(pit.temperature) })}
-      deeds={<Key onClick={() => props.onFile({ kind: 'pit', pit })}>{text('web.shelf.to-file')}</Key>}
+      deeds={<Key onClick={() => void giveFile({ kind: 'pit', pit })}>{text('web.shelf.to-file')}</Key>}
     />
   );
 }

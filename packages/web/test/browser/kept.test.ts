@@ -1,0 +1,147 @@
+// Pits and recipes on pages of their own, and what the shelf takes back. Evidence: conformity.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { launchChromium } from '../../../../test/chromium.ts';
+import { type App, settleIn, startApp, visit } from './app.ts';
+
+let browser: Browser;
+let app: App;
+let page: Page;
+let errors: string[];
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+beforeEach(async () => {
+  app = await startApp();
+  ({ page, errors } = await visit(browser));
+  await settleIn(page, app.url);
+});
+afterEach(async () => {
+  await page.context().close();
+  await app.remove();
+  expect(errors).toEqual([]);
+});
+
+const press = (name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const answer = () => page.locator('h1').textContent();
+
+async function axeFinds(): Promise<readonly string[]> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
+}
+
+/** Saves the file that the page offers, and reads it. */
+async function saved(): Promise<{ path: string; content: string }> {
+  const coming = page.waitForEvent('download');
+  await press('Save as a file');
+  const download = await coming;
+  const content = readFileSync(await download.path(), 'utf8');
+  const path = join(tmpdir(), `${process.pid}-${download.suggestedFilename()}`);
+  writeFileSync(path, content);
+  return { path, content };
+}
+
+describe('a pit', () => {
+  beforeEach(async () => {
+    await press('More: Regatta dinner');
+    await press('Keep its pit');
+    await page.locator('.shelf-row a[href^="/pit/"]').click();
+  });
+
+  test('is told anew line by line, tells its cook, and takes it back', async () => {
+    await expect.poll(answer).toMatch(/offset, held at 121\s°C at the grate/);
+    await page.getByLabel('Held at').fill('130 °C');
+    await page.getByLabel('Held at').press('Enter');
+    await expect.poll(answer).toMatch(/held at 130\s°C/);
+    await page.locator('label').filter({ hasText: 'on the lid' }).click();
+    await expect.poll(answer).toContain('on the lid');
+    await page.getByLabel('The hot end is warmer by').fill('900 °C');
+    await page.getByText(/Between|between/).waitFor();
+    await page.getByLabel('The hot end is warmer by').fill('15 °C');
+    await page.getByLabel('Grate', { exact: true }).fill('6500 cm²');
+    await page.getByLabel('Grate', { exact: true }).press('Enter');
+    await expect.poll(() => page.locator('.pit-told [aria-invalid]').count()).toBe(0);
+    await page.getByText('It has this pit as it was told then.').waitFor();
+    await press('Tell it to Regatta dinner as it is now');
+    await page.getByText('It has this pit as it was told then.').waitFor({ state: 'detached' });
+    await press('Undo');
+    await expect.poll(answer).toContain('at the grate');
+    expect(await axeFinds()).toEqual([]);
+  });
+
+  test('is removed and brought back where it stands, and a cook begins on it', async () => {
+    const name = 'Harbour offset';
+    await press('Remove');
+    await expect.poll(answer).toContain(`Pit removed: ${name}`);
+    await press('Bring back');
+    await press('Cook on it');
+    await expect
+      .poll(() =>
+        page.getByLabel('Which pit').evaluate((pick: HTMLSelectElement) => pick.selectedOptions[0]?.text),
+      )
+      .toBe(name);
+  });
+
+  test('goes out as a file and comes back by it byte for byte', async () => {
+    const { path, content } = await saved();
+    await press('Remove');
+    await page.getByRole('link', { name: 'Shelf' }).first().click();
+    await page.getByLabel('Open a cook file').setInputFiles(path);
+    await page.waitForURL(/\/pit\//);
+    expect((await saved()).content).toBe(content);
+  });
+});
+
+describe('a recipe', () => {
+  beforeEach(async () => {
+    await press('More: Two racks on a kettle');
+    await press('Keep as a recipe');
+    await page.locator('.shelf-row a[href^="/recipe/"]').click();
+  });
+
+  test('says whom it feeds, follows its count, and is cooked again', async () => {
+    await expect.poll(answer).toMatch(/feeds [1-9]/);
+    const before = await answer();
+    await press(/^One more/);
+    await press(/^One more/);
+    await expect.poll(answer).not.toBe(before);
+    await page.getByText('Cooked otherwise than this recipe says.').waitFor();
+    await press('Make Two racks on a kettle version 2');
+    await page.getByText('version 2', { exact: true }).waitFor();
+    expect(await answer()).toBe(before);
+    expect(await axeFinds()).toEqual([]);
+    await press('Cook it again');
+    await press('Make the plan');
+    await page.locator('.bands svg').first().waitFor();
+    await page.goto(app.url);
+    await page.locator('.shelf-row a[href^="/recipe/"]').click();
+    await expect.poll(() => page.locator('.cooks-of li').count()).toBe(2);
+  });
+
+  test('is duplicated and keeps the stages it is given', async () => {
+    await press('Duplicate');
+    await expect.poll(answer).toContain('Two racks on a kettle, again');
+    const { content } = await saved();
+    await page.getByLabel('Stage 2', { exact: true }).selectOption('paper');
+    await expect.poll(() => page.getByLabel('Stage 2', { exact: true }).inputValue()).toBe('paper');
+    expect((await saved()).content).not.toBe(content);
+  });
+});
+
+test('the shelf says what undo would take back, and nothing where there is nothing', async () => {
+  expect(await page.getByRole('button', { name: /^Undo/ }).count()).toBe(0);
+  await press('More: Two racks on a kettle');
+  await press('Remove');
+  await press('Undo: Two racks on a kettle, removed');
+  await page.getByRole('link', { name: /Two racks on a kettle/ }).waitFor();
+  expect(await page.getByRole('button', { name: /^Undo/ }).count()).toBe(0);
+});

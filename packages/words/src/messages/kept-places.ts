@@ -1,0 +1,79 @@
+import { messages } from './message.ts';
+
+type Kind = 'cook' | 'recipe' | 'pit' | 'setting';
+
+const KINDS: Readonly<Record<Kind, string>> = {
+  cook: 'Cook',
+  recipe: 'Recipe',
+  pit: 'Pit',
+  setting: 'What is kept beside the cooks',
+};
+
+const GAUGES = {
+  grate: 'at the grate',
+  lid: 'on the lid',
+  'set-point': 'at the controller’s set-point',
+} as const;
+
+/** Pits and recipes on pages of their own, and what undo takes back in words. */
+export const keptPlacesMessages = messages({
+  'web.undo.create': (p: { name: string }) => `Undo: ${p.name}, put on the shelf`,
+  'web.undo.set': (p: { name: string }) => `Undo: the last change of ${p.name}`,
+  'web.undo.remove': (p: { name: string }) => `Undo: ${p.name}, removed`,
+  'web.undo.bring-back': (p: { name: string }) => `Undo: ${p.name}, brought back`,
+
+  'web.place.pit': () => 'Pit',
+  'web.place.recipe': () => 'Recipe',
+  'web.kept.removed': (p: { kind: Kind; name: string }) => `${KINDS[p.kind]} removed: **${p.name}**.`,
+  'web.kept.removed.more': () => 'What was written of it is still there.',
+  'web.kept.told': (p: { created: string; changed: string }) =>
+    p.created === p.changed ? `told ${p.created}` : `told ${p.created}, changed ${p.changed}`,
+  'web.kept.cooks': () => 'Its cooks',
+  'web.kept.note': () => 'Note',
+  'web.kept.yes': () => 'yes',
+  'web.kept.no': () => 'no',
+  'web.kept.untold': () => 'not told',
+
+  'web.pit.answer': (p: { name: string; type: string; heat: string; gauge: keyof typeof GAUGES }) =>
+    `**${p.name}**: ${p.type}, held at **${p.heat}** ${GAUGES[p.gauge]}.`,
+  'web.pit.told': () => 'What was told of it',
+  'web.pit.type': () => 'Kind',
+  'web.pit.heat': () => 'Held at',
+  'web.pit.gauge': () => 'Read where',
+  'web.pit.gauge.of': (p: { gauge: keyof typeof GAUGES }) => GAUGES[p.gauge],
+  'web.pit.drift': () => 'Creeps up in an hour by',
+  'web.pit.zones': () => 'Its ends',
+  'web.pit.hot-end': () => 'The hot end is warmer by',
+  'web.pit.cool-end': () => 'The cool end is colder by',
+  'web.pit.size': () => 'Its size',
+  'web.pit.grate': () => 'Grate',
+  'web.pit.steel': () => 'Steel',
+  'web.pit.pan': () => 'Water pan',
+  'web.pit.fuel': () => 'Fuel',
+  'web.pit.not-used': () => 'Steel and fuel are kept, and not used yet.',
+  'web.pit.no-cooks': () => 'No cook on the shelf is on this pit.',
+  'web.pit.cook-on': () => 'Cook on it',
+  'web.pit.as-then': () => 'It has this pit as it was told then.',
+  'web.pit.take': (p: { cook: string }) => `Tell it to ${p.cook} as it is now`,
+  'web.pit.keep-of': () => 'Keep its pit',
+
+  'web.recipe.answer': (p: { name: string; served: number }) =>
+    p.served === 0 ? `**${p.name}** feeds nobody for sure.` : `**${p.name}** feeds **${p.served}**.`,
+  'web.recipe.served.meaning': (p: { served: number }) =>
+    `A table of ${p.served} grown people runs short of this meat less than once in ten.`,
+  'web.recipe.served.source': () =>
+    'Published yields of cuts and portions of catering tables: docs/models, guests.',
+  'web.recipe.served.doubt': () =>
+    'With other dishes beside it and an ordinary appetite. A cook counts your guests.',
+  'web.recipe.version': (p: { version: number }) => `version ${p.version}`,
+  'web.recipe.pieces': () => 'Pieces',
+  'web.recipe.formulas': () => 'Formulas',
+  'web.recipe.no-formulas': () => 'No sauce, rub, brine or spritz.',
+  'web.recipe.formula': (p: { name: string; lines: number }) =>
+    p.lines === 1 ? `**${p.name}**, one line` : `**${p.name}**, ${p.lines} lines`,
+  'web.recipe.leave-out': (p: { letter: string }) => `Leave out ${p.letter}`,
+  'web.recipe.no-cooks': () => 'Not cooked yet.',
+  'web.recipe.again': () => 'Cook it again',
+  'web.recipe.differs': () => 'Cooked otherwise than this recipe says.',
+  'web.recipe.take': (p: { cook: string; version: number }) => `Make ${p.cook} version ${p.version}`,
+});
