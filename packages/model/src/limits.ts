@@ -12,6 +12,8 @@ export interface Limits {
 export const PIECE_LIMITS = {
   mass: { min: 0.05, max: 20, unit: 'kg' },
   thickness: { min: 5, max: 300, unit: 'mm' },
+  /** Length and width of a cut of one's own. */
+  side: { min: 10, max: 1000, unit: 'mm' },
   start: { min: -25, max: 30, unit: '°C' },
   solution: { min: 0, max: 30, unit: '%' },
 } as const satisfies Readonly<Record<string, Limits>>;

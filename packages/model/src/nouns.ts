@@ -124,6 +124,23 @@ export interface Stage {
 
 export type PitPlace = 'hot' | 'middle' | 'cool';
 
+/** Fat by eye, of the meat without bone and skin. */
+export const OWN_FATS = ['lean', 'marbled', 'fat'] as const;
+export type OwnFat = (typeof OWN_FATS)[number];
+
+/**
+ * A cut that the catalogue does not have, by what a person can measure; the piece's `thickness` goes with it. Its `cut`
+ * is the nearest of the catalogue, for how it softens and what is not told here.
+ */
+export interface OwnCut {
+  readonly length: Quantity<'length'>;
+  readonly width: Quantity<'length'>;
+  /** Missing: as the nearest cut. */
+  readonly skin?: boolean;
+  /** Missing: as the nearest cut. */
+  readonly fat?: OwnFat;
+}
+
 /** One item of meat on the pit, or `count` alike under one letter. */
 export interface Piece {
   readonly id: string;
@@ -135,6 +152,7 @@ export interface Piece {
   readonly mass?: Quantity<'mass'>;
   /** Thickest place of one item. */
   readonly thickness?: Quantity<'length'>;
+  readonly own?: OwnCut;
   readonly bone?: boolean;
   /** Racks: the membrane on the bone side was left on; missing: not told. */
   readonly membrane?: boolean;

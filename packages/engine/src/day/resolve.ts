@@ -19,6 +19,7 @@ import { standardPressurePa } from '../air/atmosphere.ts';
 import { type Cut, findCut } from '../meat/cuts.ts';
 import { barkSetM } from '../meat/eaten.ts';
 import { hasMembrane, withMembrane } from '../meat/faces.ts';
+import { ownCut } from '../meat/ownCut.ts';
 import {
   BARE,
   type Cover,
@@ -313,6 +314,21 @@ function placeOffset(piece: Piece, cook: Cook): Doubtful {
   return { mean: sign * told.si, sd: told.sd ?? PLACE_SD_SHARE * told.si };
 }
 
+/** Of the catalogue, or its owner's by its sides. */
+function cutOf({ cut, own, thickness, mass }: Piece): Cut {
+  const like = findCut(cut);
+  if (!like) throw new RangeError(`cut must be in the catalogue, got ${cut}`);
+  if (!own || !thickness) return like;
+  return ownCut(like, {
+    lengthM: own.length.si,
+    widthM: own.width.si,
+    thicknessM: thickness.si,
+    ...(mass && { massKg: mass.si }),
+    ...(own.skin !== undefined && { hasSkin: own.skin }),
+    ...(own.fat && { fat: own.fat }),
+  });
+}
+
 /** The cook as the day steps it. @throws RangeError on a cut that the catalogue does not know */
 export function resolveCook(cook: Cook): ResolvedCook {
   const pit = resolvePit({
@@ -325,8 +341,7 @@ export function resolveCook(cook: Cook): ResolvedCook {
     driftKPerH: cook.pit.driftPerHour?.si ?? 0,
   });
   const pieces = cook.pieces.map((piece) => {
-    const cut = findCut(piece.cut);
-    if (!cut) throw new RangeError(`cut must be in the catalogue, got ${piece.cut}`);
+    const cut = cutOf(piece);
     return resolvePiece({
       id: piece.id,
       items: piece.count,

@@ -1,6 +1,6 @@
 /** Arbitrary valid cook files for property tests, as plain data in the form's own keys. */
 import fc from 'fast-check';
-import { BITES, BODIES, CATALOGUE_CUTS, PIT_TYPES, RULES } from '../nouns.ts';
+import { BITES, BODIES, CATALOGUE_CUTS, OWN_FATS, PIT_TYPES, RULES } from '../nouns.ts';
 
 const numberText = (min: number, max: number): fc.Arbitrary<string> =>
   fc.oneof(
@@ -93,6 +93,28 @@ const lastStage = fc.constantFrom<object>(
   { stage: 'chill', for: '12 h', in: 'fridge', at: '4 °C' },
 );
 
+/** Sides in order, and no mass that could contradict them. */
+const ownCut = fc
+  .tuple(
+    fc.integer({ min: 10, max: 150 }),
+    fc.integer({ min: 0, max: 200 }),
+    fc.integer({ min: 0, max: 300 }),
+  )
+  .chain(([thickness, more, longer]) =>
+    fc.record({
+      thickness: fc.constant(`${thickness} mm`),
+      'own-cut': fc.record(
+        {
+          length: fc.constant(`${thickness + more + longer} mm`),
+          width: fc.constant(`${thickness + more} mm`),
+          skin: yesNo,
+          fat: fc.constantFrom(...OWN_FATS),
+        },
+        { requiredKeys: ['length', 'width'] },
+      ),
+    }),
+  );
+
 const piece = fc
   .tuple(
     fc.record(
@@ -114,10 +136,15 @@ const piece = fc
       },
       { requiredKeys: ['cut', 'bite'] },
     ),
+    fc.option(ownCut, { nil: undefined, freq: 4 }),
     fc.array(cookingStage, { minLength: 1, maxLength: 3 }),
     lastStage,
   )
-  .map(([fields, stages, last]) => ({ ...fields, stages: [...stages, last] }));
+  .map(([{ mass: kg, ...fields }, own, stages, last]) => ({
+    ...fields,
+    ...(own ?? (kg && { mass: kg })),
+    stages: [...stages, last],
+  }));
 /** Lettered A, B, C …; each may wait for the first. */
 const pieces = fc.array(fc.tuple(piece, fc.boolean()), { minLength: 1, maxLength: 4 }).map((all) =>
   all.map(([each, waits], index) => ({

@@ -171,6 +171,12 @@ const cookFileMessages = {
     `Nothing ends this stage${p.stage === '' ? '' : ` (${p.stage})`}; write “for: 75 min” or “until: bark”.`,
   'file.stage-key': (p: { key: string; stage: string }) =>
     `“${p.key}” means nothing in the stage ${p.stage}; take it out.`,
+  'file.own-thickness': () =>
+    'A cut of your own needs its thickness too; write “thickness: 60 mm”, at the thickest place.',
+  'file.own-sides': (p: { length: string; width: string; thickness: string }) =>
+    `Of a cut of your own the length is the longest side and the thickness the shortest; here they are ${p.length}, ${p.width} and ${p.thickness}.`,
+  'file.own-mass': (p: { mass: string; block: string }) =>
+    `${p.mass} does not go with these sides, whose block weighs about ${p.block}; measure again, or say the mass of one.`,
   'file.table-not-last': (p: { number: number }) =>
     `Stage ${p.number} lasts until the table, so nothing can follow it; end it earlier or make it the last.`,
   'file.letter-twice': (p: { text: string }) => `Two pieces have the letter ${p.text}; give each its own.`,
