@@ -1,6 +1,7 @@
 /** The front door of the sauce room: formulas by weight, what they become, how they look, keep and taste. */
 
 export { type Ingredient, searchIngredients } from '../food/data/ingredients.ts';
+export { type Aim, type AimedTaste, aimAt } from './aim.ts';
 export { type Allergens, allergensOf } from './allergens.ts';
 export {
   addBatches,

@@ -190,6 +190,27 @@ describe('added late', () => {
     expect(late.keeping.said[0]!.id).toBe('sauce.keep-fresh-in-it');
   });
 
+  test('a thickness wanted from the fridge counts what thins it afterwards', () => {
+    const mixed = sauce(
+      'tomato_paste 200 g | water 900 g | sugar_white 100 g | vinegar_cider_5 200 g',
+      PAN_24,
+    );
+    const thinned = outcomeOf(stirredIn(mixed, [3]), { yieldWantedPa: 20 });
+    expect(thinned.looks.fridge.yieldStressPa).toBeCloseTo(20, 3);
+    // In the pot it is thicker than it will be: the vinegar is still to come.
+    expect(thinned.looks.pot.level).toBeGreaterThan(outcomeOf(mixed, { yieldWantedPa: 20 }).looks.pot.level);
+    expect(thinned.lateMassG).toBeCloseTo(200, 9);
+    expect(thinned.finishedMassG).toBeCloseTo(thinned.rawMassG - thinned.waterOffG + 200, 6);
+  });
+
+  test('everything late leaves an empty pot, and without a simmer nothing is late', () => {
+    const all = sauceOutcome(stirredIn(sauce('ketchup 100 g', told), [0]));
+    expect(!all.ok && all.problems[0]!.id).toBe('sauce.all-late');
+    const cold = outcomeOf(stirredIn(sauce('ketchup 100 g | honey 20 g'), [1]));
+    expect(cold.lateMassG).toBe(0);
+    expect(cold.rawMassG).toBeCloseTo(120, 9);
+  });
+
   test('a simmer splits some of the sugar, and the mass stays', () => {
     const unboiled = outcomeOf(sauce(lines));
     expect(early.finished.sucroseG).toBeLessThan(0.97 * unboiled.finished.sucroseG);

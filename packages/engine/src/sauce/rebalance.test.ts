@@ -89,6 +89,25 @@ describe('swapping the liquid', () => {
     expect(answer.said.map((s) => s.id)).toContain('sauce.rebalance-still-less');
   });
 
+  test('vinegar that goes in late keeps all its acid: brought back within half a step, to the finished mass', () => {
+    const base = FORMULAS['ketchup and cola sauce'].map((line) => ({
+      ...line,
+      isLate: line.ingredient.category === 'vinegar',
+    }));
+    const { wanted, finishedG } = wantedFrom(base, 350);
+    const early = wantedFrom(FORMULAS['ketchup and cola sauce'], 350);
+    expect(wanted.sour).toBeGreaterThan(early.wanted.sour);
+    const answer = rebalance({
+      wanted,
+      finishedG,
+      lines: swapLine(base, base.length - 1, row('coffee_brewed')),
+      mayAdd: HELPERS,
+    });
+    if (!answer.ok) throw new Error(answer.problems[0]!.id);
+    for (const taste of TASTES) expect(Math.abs(answer.stepsAfter[taste]), taste).toBeLessThan(0.5);
+    expect(batchMassG(answer.finished)).toBeCloseTo(finishedG, 2);
+  });
+
   test('no free line, and too little of everything: refused', () => {
     const base = FORMULAS['mustard and apple sauce'];
     const { wanted, finishedG } = wantedFrom(base, 150);

@@ -8,7 +8,7 @@ import { totalSolidsG } from './solution.ts';
 export const CANDY_SOLIDS = 0.7;
 
 /** Water to drive off [g] until `enough` holds, bisecting; undefined where 98 % of the water is not enough. */
-function waterUntil(batch: Batch, enough: (b: Batch) => boolean): number | undefined {
+export function waterUntil(batch: Batch, enough: (b: Batch) => boolean): number | undefined {
   if (enough(batch)) return 0;
   let low = 0;
   let high = 0.98 * batch.waterG;

@@ -93,11 +93,11 @@ test('vinegar is stirred in after the simmer: the answer, the sums and the job s
   await openBench(page);
   await press(page, /^Vinegar/);
   await page.getByRole('group', { name: 'Goes in' }).getByRole('radio', { name: 'after the simmer' }).click();
-  await expect.poll(() => answer(page)).toMatch(/then stir in 120 mL apple cider vinegar/);
+  await expect.poll(() => answer(page)).toMatch(/then stir in 120\smL apple cider vinegar/);
   expect(await page.getByRole('row', { name: /^stirred in after/ }).textContent()).toContain('121');
   await page.goto(`${app.url}cook/regatta-dinner/run-sheet`);
   await page
-    .getByText(/Take it off, then stir in 120 mL apple cider vinegar/)
+    .getByText(/Take it off, then stir in 120\smL apple cider vinegar/)
     .first()
     .waitFor({ state: 'attached' });
   await context.close();
@@ -146,6 +146,27 @@ test('a label is copied down, asked about where it does not agree, put into the 
   expect(errors).toEqual([]);
 });
 
+test('a sauce is asked to be less sour and thicker, and made so by the least change', async () => {
+  const { context, page, errors } = await visit(browser);
+  await openBench(page);
+  await press(page, 'Say how you want it');
+  await page.getByLabel('brushed on, it').selectOption('runs');
+  await page.getByText('It is thicker than that before it simmers.').waitFor();
+  await page.getByLabel('brushed on, it').selectOption('spreads');
+  await page.getByLabel('sour', { exact: true }).selectOption('clearly less sour');
+  await page.getByText(/^To get there: /).waitFor();
+  await page.getByText(/Dashed: as you want it\./).waitFor();
+  await press(page, 'Make it so');
+  await expect.poll(() => page.locator('.looks').textContent()).toMatch(/Brushed on at 60\s°C it spreads/);
+  await press(page, 'Undo');
+  await expect
+    .poll(() => page.locator('.looks').textContent())
+    .toMatch(/Brushed on at 60\s°C it holds a line/);
+  expect(await gramsOf(page, /^Sugar, brown/)).toBe('260');
+  await context.close();
+  expect(errors).toEqual([]);
+});
+
 test('on a phone axe finds nothing in the switch, the line that goes in late and the label', async () => {
   const { context, page } = await visit(browser, { width: 390, height: 844 });
   await openBench(page);
@@ -158,6 +179,7 @@ test('on a phone axe finds nothing in the switch, the line that goes in late and
   await page.getByRole('group', { name: 'Goes in' }).getByRole('radio', { name: 'after the simmer' }).click();
   await page.getByText(/Different: .*after the simmer/).waitFor();
   await press(page, 'Add a line');
+  await press(page, 'Say how you want it');
   await press(page, 'Ingredients of your own');
   await press(page, 'Keep this label');
   const { violations } = await new AxeBuilder({ page })

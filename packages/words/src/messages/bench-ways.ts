@@ -45,6 +45,32 @@ const variants = {
   'bench.swap.as-variant': () => 'Keep it as another way',
 };
 
+const ASKED: Readonly<Record<string, readonly [much: string, little: string, more: string, most: string]>> = {
+  sweet: ['clearly less sweet', 'a little less sweet', 'a little sweeter', 'clearly sweeter'],
+  sour: ['clearly less sour', 'a little less sour', 'a little sourer', 'clearly sourer'],
+  salt: ['clearly less salty', 'a little less salty', 'a little saltier', 'clearly saltier'],
+  heat: ['clearly milder', 'a little milder', 'a little hotter', 'clearly hotter'],
+};
+const asked = (taste: string, steps: number): string => {
+  if (steps === 0) return 'as it is';
+  const place = steps < -2 ? 0 : steps < 0 ? 1 : steps <= 2 ? 2 : 3;
+  return ASKED[taste]?.[place] ?? taste;
+};
+
+/** The other way round: what is wanted, and what gets there. */
+const aims = {
+  'bench.aim': () => 'Say how you want it',
+  'bench.aim.step': (p: { taste: string; steps: number }) => asked(p.taste, p.steps),
+  'bench.aim.brushed': () => 'brushed on, it',
+  'bench.aim.as-it-is': () => 'as it is',
+  'bench.aim.with': () => 'From',
+  'bench.aim.with-name': (p: { what: string }) =>
+    p.what === 'own' ? 'what is in it' : 'sugar, vinegar, salt, cayenne and tomato paste too',
+  'bench.aim.get-there': () => 'To get there:',
+  'bench.aim.take': () => 'Make it so',
+  'bench.aim.name': () => 'as I want it',
+};
+
 /** Lines that go in after the simmer, and lines that are added. */
 const lines = {
   'bench.late': () => 'after the simmer',
@@ -151,4 +177,4 @@ const own = {
 };
 
 /** Of the bench: variants, lines that go in late, ingredients of one's own. */
-export const benchWaysMessages = messages({ ...variants, ...lines, ...own });
+export const benchWaysMessages = messages({ ...variants, ...aims, ...lines, ...own });

@@ -176,9 +176,14 @@ const pasting = {
 /** What the solid and the dashed line of the balance are, by what stands beside the formula. */
 const NOW_BESIDE: Readonly<Record<string, string>> = {
   swap: 'before the swap',
+  aim: 'as it is',
   'as-written': 'as it is made',
 };
-const OTHER_BESIDE: Readonly<Record<string, string>> = { swap: 'after it', 'as-written': 'as written' };
+const OTHER_BESIDE: Readonly<Record<string, string>> = {
+  swap: 'after it',
+  aim: 'as you want it',
+  'as-written': 'as written',
+};
 
 const balance = {
   'bench.balance.sentence': (p: { scales: string; wanted: string }) =>

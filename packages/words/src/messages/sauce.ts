@@ -232,6 +232,10 @@ const rebalanced = {
     `It stays ${stepsText(p.steps)} ${TASTE_MORE[p.taste]}: unlock a line that brings less of it.`,
   'sauce.rebalance-still-less': (p: { taste: string; steps: number }) =>
     `It stays ${stepsText(p.steps)} ${TASTE_LESS[p.taste]}: unlock or add a line that brings more of it.`,
+  'sauce.aim-too-thick-raw': () =>
+    'It is thicker than that before it simmers. Put more of its liquid in first.',
+  'sauce.aim-never-so-thick': () =>
+    'Boiling alone does not get it so thick. Put tomato paste, fruit or a little starch in.',
   'sauce.rebalance-no-mass': (p: { raw: Quantity; wanted: Quantity }) =>
     `${grams(p.raw)} of this cannot become ${grams(p.wanted)}. Make a smaller batch, or add liquid.`,
   'sauce.rebalance-all-locked': () => 'Every line is locked. Unlock at least one.',

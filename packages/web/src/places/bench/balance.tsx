@@ -9,9 +9,10 @@ import { Key } from '../../parts/key.tsx';
 import { useWidth } from '../../parts/width.ts';
 import { saidWords } from '../../said.ts';
 import { useWords, type Words } from '../../words.tsx';
+import { AimPart } from './aim-part.tsx';
 import { p90Of, stressSpread } from './doubt.ts';
 import { setLine, takeOver, weighed } from './edit.ts';
-import type { Seen, Swap } from './messages.ts';
+import type { Seen, Swap, Wish } from './messages.ts';
 import { isLiquid, othersFor, swappable } from './swaps.ts';
 
 /** A round end of a scale that leaves the value in its lower two thirds. */
@@ -90,14 +91,18 @@ export function Balance(props: {
   onKeep: (formula: Formula) => void;
   /** Kept as another way to make it, under this name. */
   onVariant: (name: string, made: Formula) => void;
+  wish: Wish | undefined;
+  onWish: (wish: Wish | undefined) => void;
 }) {
   const words = useWords();
   const { text } = words;
   const { seen, outcome } = props;
   const [box, width] = useWidth<HTMLDivElement>();
-  const swapped = seen.swapped;
-  const other = swapped ? (swapped.outcome.ok ? swapped.outcome : undefined) : seen.asWritten?.outcome;
-  const beside = other ? (swapped ? 'swap' : 'as-written') : '';
+  const { swapped, aimed, asWritten } = seen;
+  const changed = swapped ?? aimed;
+  const after = changed?.outcome?.ok ? changed.outcome : undefined;
+  const other = changed ? after : asWritten?.outcome;
+  const beside = !other ? '' : swapped ? 'swap' : aimed ? 'aim' : 'as-written';
   const scales = scalesOf(outcome, other, props.isPlated, words);
   const sentence = text('bench.balance.sentence', {
     scales: scales
@@ -111,6 +116,7 @@ export function Balance(props: {
   return (
     <section className="balance">
       <SwapPart {...props} />
+      <AimPart {...props} />
       <div ref={box}>
         {width > 0 ? (
           <Drawn

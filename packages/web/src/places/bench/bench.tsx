@@ -21,7 +21,7 @@ import { BenchAnswer } from './bench-answer.tsx';
 import { Consequences } from './consequences-below.tsx';
 import { emptyFormula, scaled, setLine, setLines, withFormula } from './edit.ts';
 import { FormulaSheet } from './formula-sheet.tsx';
-import type { Corrections, PackPrice, Seen, Swap } from './messages.ts';
+import type { Corrections, PackPrice, Seen, Swap, Wish } from './messages.ts';
 import { OnMeatPart } from './on-meat.tsx';
 import { KnownIngredients } from './own.tsx';
 import { OwnLabels } from './own-labels.tsx';
@@ -52,8 +52,8 @@ function useSetting<T extends object>(id: string, none: T): [T, (next: T) => voi
 const NO_CORRECTIONS: Corrections = {};
 const NO_PRICES: Readonly<Record<string, PackPrice>> = {};
 
-function withoutSwap(seen: Seen): Seen {
-  const { swapped: _, ...rest } = seen;
+function withoutChange(seen: Seen): Seen {
+  const { swapped: _, aimed: __, ...rest } = seen;
   return rest;
 }
 
@@ -70,6 +70,7 @@ function BenchSheet(props: { cook: Cook }) {
   const writer = useCookWriter(cook);
   const [formulaId, setFormulaId] = useState<string | undefined>(cook.formulas[0]?.id);
   const [swap, setSwap] = useState<Swap>();
+  const [wish, setWish] = useState<Wish>();
   const [below, setBelow] = useState<'paste' | 'own'>();
   const [adding, setAdding] = useState<string>();
   const [coating, setCoating] = useState<Coating>('light');
@@ -78,11 +79,12 @@ function BenchSheet(props: { cook: Cook }) {
   const [corrections, writeCorrections] = useSetting(`bench.${cook.id}.${formula?.id}`, NO_CORRECTIONS);
   const [prices, writePrices] = useSetting('prices', NO_PRICES);
   const shownSwap = formula && swap && formula.lines[swap.index] ? swap : undefined;
-  const bench = useBench(cook, formula?.id, corrections, shownSwap);
+  const bench = useBench(cook, formula?.id, corrections, shownSwap, wish);
 
   const keepCook = (next: Cook) => {
     void writer.keep(next);
     setSwap(undefined);
+    setWish(undefined);
   };
   const keepWritten = (next: Formula) => keepCook(withFormula(cook, next));
   const keep = (next: Formula) => {
@@ -99,6 +101,7 @@ function BenchSheet(props: { cook: Cook }) {
   const choose = (id: string) => {
     setFormulaId(id);
     setSwap(undefined);
+    setWish(undefined);
     setAdding(undefined);
   };
   const addFormula = (name: string, kind: Formula['kind'], lines: Formula['lines']) => {
@@ -108,7 +111,7 @@ function BenchSheet(props: { cook: Cook }) {
     setBelow(undefined);
   };
   // What a swap does is only offered for the lines as they stand.
-  const seen = bench.seen && !bench.isFresh ? withoutSwap(bench.seen) : bench.seen;
+  const seen = bench.seen && !bench.isFresh ? withoutChange(bench.seen) : bench.seen;
   const outcome = seen?.outcome.ok ? seen.outcome : undefined;
 
   return (
@@ -146,7 +149,15 @@ function BenchSheet(props: { cook: Cook }) {
                   seen={seen}
                   outcome={outcome}
                   swap={shownSwap}
-                  onSwap={setSwap}
+                  onSwap={(next) => {
+                    setSwap(next);
+                    setWish(undefined);
+                  }}
+                  wish={wish}
+                  onWish={(next) => {
+                    setWish(next);
+                    setSwap(undefined);
+                  }}
                   onKeep={keep}
                   onVariant={(name, next) => keepWritten(addVariant(written, name, next))}
                 />

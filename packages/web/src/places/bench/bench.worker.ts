@@ -16,7 +16,7 @@ function answer(ask: Ask): Answer {
       };
     const formula = ask.cook.formulas.find((one) => one.id === ask.formulaId);
     if (!formula) throw new Error(`no formula ${ask.formulaId}`);
-    return { kind: 'seen', job, seen: consequences(ask.cook, formula, ask.corrections, ask.swap) };
+    return { kind: 'seen', job, seen: consequences(ask.cook, formula, ask.corrections, ask.swap, ask.wish) };
   } catch (error) {
     return { kind: 'failed', job, message: error instanceof Error ? error.message : String(error) };
   }

@@ -1,6 +1,7 @@
 import { findCut, standingNotices } from '@pitwright/engine';
 import {
   afterWeighing,
+  aimAt,
   contentsG,
   cooling,
   enough,
@@ -40,7 +41,19 @@ import {
   type Said,
 } from '@pitwright/model';
 import { stressSpread } from './doubt.ts';
-import type { Along, AsWritten, CooledIn, Corrections, OnMeat, Seen, Swap, Swapped } from './messages.ts';
+import { takeOver } from './edit.ts';
+import type {
+  Aimed,
+  Along,
+  AsWritten,
+  CooledIn,
+  Corrections,
+  OnMeat,
+  Seen,
+  Swap,
+  Swapped,
+  Wish,
+} from './messages.ts';
 import { outcomeOf } from './remembered.ts';
 import { saltSum } from './salt-sum.ts';
 
@@ -174,6 +187,25 @@ function swappedBy(
   return { outcome: after, rebalanced, ...(along && { along }) };
 }
 
+/** What gets the sauce where it is wanted, and what it becomes then. */
+function aimedAt(formula: Formula, outcome: SauceOutcome, wish: Wish, options: OutcomeOptions): Aimed {
+  const mayAdd = wish.mayAdd ? MAY_ADD.flatMap((id) => findIngredient(id) ?? []) : [];
+  const rebalanced = aimAt(
+    {
+      lines: outcome.lines.map((one) => ({ ...one, locked: one.line.locked ?? false })),
+      waterOffG: outcome.waterOffG,
+      mayAdd,
+      ...(options.thicknessFactor !== undefined && { thicknessFactor: options.thicknessFactor }),
+    },
+    wish.aim,
+  );
+  if (!rebalanced.ok) return { rebalanced };
+  const next = takeOver(formula, undefined, rebalanced);
+  const after = outcomeOf(next, options);
+  const along = after.ok ? alongOf(next, after, options) : undefined;
+  return { rebalanced, outcome: after, ...(along && { along }) };
+}
+
 /** The formula as written, where a variant of it is made. */
 function asWrittenBeside(
   written: Formula,
@@ -199,6 +231,7 @@ export function consequences(
   written: Formula,
   corrections: Corrections,
   swap: Swap | undefined,
+  wish?: Wish,
 ): Seen {
   // The variant is put on once; what has lost its lines is told of the formula as written.
   const formula = lostChanges(written).length > 0 ? written : madeFormula(written);
@@ -228,6 +261,7 @@ export function consequences(
     ...(along && { along }),
     ...(swapped && { swapped }),
     ...(asWritten && { asWritten }),
+    ...(wish && isSauce && { aimed: aimedAt(formula, outcome, wish, options) }),
     ...(leftS && { leftS }),
   };
 }

@@ -73,20 +73,24 @@ const LEAST_SHARE = 0.005;
 const LEAST_G = 0.05;
 
 /** The swap with the least change that brings it back; what stays keeps how it was written. */
-export function takeOver(formula: Formula, swap: Swap, answer: RebalanceAnswer & { ok: true }): Formula {
+export function takeOver(
+  formula: Formula,
+  swap: Swap | undefined,
+  answer: RebalanceAnswer & { ok: true },
+): Formula {
   const rest = [...answer.shifts];
   const lines = formula.lines.flatMap((line, index): FormulaLine[] => {
-    const ingredient = index === swap.index ? swap.ingredient : line.ingredient;
+    const ingredient = swap && index === swap.index ? swap.ingredient : line.ingredient;
     const place = rest.findIndex((shift) => shift.ingredient.id === ingredient && shift.beforeG > 0);
     const [shift] = place === -1 ? [] : rest.splice(place, 1);
     if (!shift) return [line];
     if (shift.afterG < LEAST_G) return [];
     const isMoved = Math.abs(shift.afterG - shift.beforeG) >= Math.max(LEAST_G, LEAST_SHARE * shift.beforeG);
-    if (!isMoved && index !== swap.index) return [line];
+    if (!isMoved && index !== swap?.index) return [line];
     const { note: _, ...bare } = line;
     return [
       {
-        ...(index === swap.index ? bare : line),
+        ...(index === swap?.index ? bare : line),
         ingredient,
         amount: weighed(isMoved ? shift.afterG : shift.beforeG),
       },

@@ -1,6 +1,7 @@
 import type { SimmerMoment } from '@pitwright/draw';
 import type { Notice } from '@pitwright/engine';
 import type {
+  Aim,
   CoolingAnswer,
   Enough,
   Labels,
@@ -34,6 +35,12 @@ export interface Swap {
   readonly ingredient: string;
 }
 
+/** How the sauce should be, and whether sugar, vinegar, salt and the like may come to it. */
+export interface Wish {
+  readonly aim: Aim;
+  readonly mayAdd: boolean;
+}
+
 /** The middle run of a simmer, past its target too. */
 export interface Along {
   readonly moments: readonly (SimmerMoment & { readonly waterOffG: number })[];
@@ -47,6 +54,13 @@ export interface AsWritten {
   readonly along?: Along;
   /** Noticeable steps from it to what is made. */
   readonly steps: Readonly<Record<Taste, number>>;
+}
+
+/** What gets it where it is wanted; the outcome where there is a way. */
+export interface Aimed {
+  readonly rebalanced: RebalanceAnswer;
+  readonly outcome?: OutcomeAnswer;
+  readonly along?: Along;
 }
 
 export interface Swapped {
@@ -80,6 +94,7 @@ export interface Seen {
   readonly effects: readonly LineEffect[];
   readonly swapped?: Swapped;
   readonly asWritten?: AsWritten;
+  readonly aimed?: Aimed;
   readonly enough?: Enough;
   readonly cooled: readonly CooledIn[];
   readonly nutrition?: Nutrition;
@@ -101,6 +116,7 @@ export type Ask =
       readonly formulaId: string;
       readonly corrections: Corrections;
       readonly swap?: Swap;
+      readonly wish?: Wish;
     }
   | {
       readonly kind: 'read';

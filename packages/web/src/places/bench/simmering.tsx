@@ -55,7 +55,7 @@ export function Simmering(props: {
   const { text, rich, print } = useWords();
   const { formula, seen, outcome, isHoldable, onKeep } = props;
   const { along } = seen;
-  const beside = seen.swapped ? seen.swapped.along : seen.asWritten?.along;
+  const beside = (seen.swapped ?? seen.aimed ?? seen.asWritten)?.along;
   const [box, width] = useWidth<HTMLDivElement>();
   const [heldS, setHeldS] = useState<number>();
   const pending = useRef<ReturnType<typeof setTimeout>>(undefined);

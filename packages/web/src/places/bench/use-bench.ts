@@ -1,7 +1,7 @@
 import type { PastedRecipe } from '@pitwright/engine/sauce';
 import { type Cook, chosenVariant } from '@pitwright/model';
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { Answer, Ask, Corrections, MeasureSystemId, Seen, Swap } from './messages.ts';
+import type { Answer, Ask, Corrections, MeasureSystemId, Seen, Swap, Wish } from './messages.ts';
 
 type AskBody = Ask extends infer A ? (A extends Ask ? Omit<A, 'job'> : never) : never;
 
@@ -58,6 +58,7 @@ export function useBench(
   formulaId: string | undefined,
   corrections: Corrections,
   swap: Swap | undefined,
+  wish: Wish | undefined,
 ): Bench {
   const worker = useRef<BenchWorker>(undefined);
   const wanted = useRef<AskBody>(undefined);
@@ -75,7 +76,14 @@ export function useBench(
 
   useEffect(() => {
     if (formulaId === undefined) return;
-    wanted.current = { kind: 'see', cook, formulaId, corrections, ...(swap && { swap }) };
+    wanted.current = {
+      kind: 'see',
+      cook,
+      formulaId,
+      corrections,
+      ...(swap && { swap }),
+      ...(wish && { wish }),
+    };
     const run = async () => {
       if (isRunning.current) return;
       isRunning.current = true;
@@ -94,7 +102,7 @@ export function useBench(
       isRunning.current = false;
     };
     void run();
-  }, [cook, formulaId, corrections, swap]);
+  }, [cook, formulaId, corrections, swap, wish]);
 
   const { labels } = cook;
   const read = useCallback(
@@ -121,6 +129,7 @@ export function useBench(
     then.lines === now.lines &&
     then.variant === now.variant &&
     chosenVariant(then)?.changes === chosenVariant(now)?.changes;
-  const isFresh = hasSameLines && asked !== undefined && asked.cook === cook && asked.swap === swap;
+  const isFresh =
+    hasSameLines && asked !== undefined && asked.cook === cook && asked.swap === swap && asked.wish === wish;
   return { seen, isFresh, hasSameLines, hasFailed: held.hasFailed, read };
 }
