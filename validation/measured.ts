@@ -53,6 +53,7 @@ ${tableByClass(last)}
 ${text('chosen.md')}
 ${foldsTable(chosenOnOthers(cooks))}
 
+${text('refused.md')}
 ## How the logs were read
 
 ${text('readings.md')}
