@@ -175,7 +175,7 @@ const CALC_ROWS: Readonly<Record<(typeof CUTS)[number], Omit<Cut, 'id'>>> = {
     fitSdLn: 0.04,
   },
   'rib-roast': {
-    // Table: two to three ribs, 110 mm along the loin, section 135 × 185 mm.
+    // Table: two to three ribs, 114 mm along the loin, section 135 × 185 mm.
     ...roast,
     imps: '109',
     composition: RIB_ROAST,
