@@ -59,7 +59,7 @@ test('another way is named, changed beside the formula as written, compared with
   await made.getByRole('radio', { name: 'as written' }).click();
   await expect.poll(() => gramsOf(page, /^Chile, chipotle/)).toBe('4');
   await expect.poll(() => answer(page)).toBe(written);
-  await made.getByRole('radio', { name: 'hotter' }).click();
+  await made.getByRole('radio', { name: 'hotter', exact: true }).click();
   await expect.poll(() => gramsOf(page, /^Chile, chipotle/)).toBe('24');
   // It is kept.
   await page.goto(`${app.url}cook/regatta-dinner/bench`);
