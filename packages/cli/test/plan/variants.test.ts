@@ -86,7 +86,7 @@ describe('a cook whose sauce is made as a variant', () => {
   });
 
   test('what goes in late is a deed of the simmer and stands apart in the formula', () => {
-    expect(text.replace(/\s+/g, ' ')).toMatch(/Take it off, then stir in 60 mL vinegar/);
+    expect(text.replace(/\s+/g, ' ')).toMatch(/Take it off, then stir in 60 mL apple cider vinegar/);
     expect(text).toContain('then, off the heat');
     expect(planJson(report, print).formulas[0]!.lines.map((line) => line.late)).toEqual([
       false,
