@@ -158,6 +158,8 @@ export interface Piece {
   readonly membrane?: boolean;
   /** Water solution added by the seller, of the meat's own mass, as the label tells it. */
   readonly solution?: Quantity<'fraction'>;
+  /** Brisket: fat left on one side, at its usual place; 0 trimmed bare; missing: not told. */
+  readonly fatCap?: Quantity<'length'>;
   readonly start?: Quantity<'temperature'>;
   readonly place?: PitPlace;
   readonly bite: Bite;

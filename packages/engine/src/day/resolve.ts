@@ -18,7 +18,7 @@ import {
 import { standardPressurePa } from '../air/atmosphere.ts';
 import { type Cut, findCut } from '../meat/cuts.ts';
 import { barkSetM } from '../meat/eaten.ts';
-import { hasMembrane, withMembrane } from '../meat/faces.ts';
+import { hasFatCap, hasMembrane, type OtherFaceTold } from '../meat/faces.ts';
 import { ownCut } from '../meat/ownCut.ts';
 import {
   BARE,
@@ -103,6 +103,8 @@ export interface ResolvedPiece {
   readonly stages: readonly ResolvedStage[];
   /** Sugars in the rub that is for it [1]; 0 without one. */
   readonly rubSugarShare: number;
+  /** Membrane and fat cap. */
+  readonly otherFace: OtherFaceTold;
 }
 
 export interface ResolvedCook {
@@ -176,10 +178,9 @@ export interface PieceTold {
   readonly massKg?: number;
   readonly thicknessM?: number;
   readonly hasBone?: boolean;
-  /** Racks: the membrane is left on the bone side. */
-  readonly hasMembrane?: boolean;
   /** Solution added, of the meat's own mass [1]. */
   readonly solutionShare?: number;
+  readonly otherFace?: OtherFaceTold;
   readonly startC?: number;
   readonly placeOffsetK: Doubtful;
   readonly bite: Bite;
@@ -191,8 +192,7 @@ const boneShareOf = (cut: Cut, toldBone: boolean | undefined): number =>
   (toldBone ?? cut.hasBone) ? cut.boneShare : 0;
 
 export function resolvePiece(told: PieceTold): ResolvedPiece {
-  const pumped = told.solutionShare ? withSolution(told.cut, told.solutionShare) : told.cut;
-  const cut = told.hasMembrane === undefined ? pumped : withMembrane(pumped, told.hasMembrane);
+  const cut = told.solutionShare ? withSolution(told.cut, told.solutionShare) : told.cut;
   return {
     id: told.id,
     items: told.items,
@@ -205,6 +205,7 @@ export function resolvePiece(told: PieceTold): ResolvedPiece {
     bite: told.bite,
     stages: told.stages,
     rubSugarShare: told.rubSugarShare ?? 0,
+    otherFace: told.otherFace ?? {},
   };
 }
 
@@ -349,7 +350,10 @@ export function resolveCook(cook: Cook): ResolvedCook {
       ...(piece.mass && { massKg: piece.mass.si }),
       ...(piece.thickness && { thicknessM: piece.thickness.si }),
       ...(piece.bone !== undefined && { hasBone: piece.bone }),
-      ...(piece.membrane !== undefined && { hasMembrane: piece.membrane }),
+      otherFace: {
+        ...(piece.membrane !== undefined && { hasMembrane: piece.membrane }),
+        ...(piece.fatCap && { fatCapM: piece.fatCap.si }),
+      },
       ...(piece.solution && { solutionShare: piece.solution.si }),
       ...(piece.start && { startC: piece.start.si - ZERO_CELSIUS_K }),
       placeOffsetK: placeOffset(piece, cook),
@@ -369,8 +373,10 @@ function notUsed(cook: Cook): Said[] {
   for (const piece of cook.pieces)
     if (isSpritzUntold(cook, piece))
       said.push({ id: 'day.spritz-not-used', params: { letter: piece.letter } });
-  for (const { letter, cut, membrane } of cook.pieces)
+  for (const { letter, cut, membrane, fatCap } of cook.pieces) {
     if (membrane !== undefined && !hasMembrane(findCut(cut)!))
       said.push({ id: 'day.membrane-not-used', params: { letter } });
+    if (fatCap && !hasFatCap(findCut(cut)!)) said.push({ id: 'day.fat-cap-not-used', params: { letter } });
+  }
   return said;
 }

@@ -40,7 +40,7 @@ const LEAN_BELOW_FAT = 0.1;
  * Dried layer at which a bark counts as set [m]: what the model has when cooks wrap, racks after 2–3 h at 121 °C, big cuts
  * at a centre near 70 °C. Common practice, no source.
  */
-const BARK_SET_RIBS_M = 0.85e-3;
+const BARK_SET_RIBS_M = 1.0e-3;
 const BARK_SET_BIG_M = 1.35e-3;
 const BARK_SET_SKIN_M = 0.4e-3;
 export const barkSetM = (cut: Cut): number =>

@@ -73,7 +73,8 @@ export class HalfPiece {
   begin(piece: MeatParameters, face: Face): void {
     this.#face = face;
     this.body.begin(piece, face.layerJM2K, this.state);
-    this.flows.intoMeatWm2 = 0;
+    // The first guess of the flow through the middle: no member may see what another left.
+    this.stage.intoMeatWm2 = 0;
   }
 
   /** Coefficients of the step; the juice leaves the cells. @param around at its end */

@@ -5,7 +5,7 @@
 import type { HalfPiece } from './halfPiece.ts';
 
 /** Flow through the middle found to this [W/m²]; energy closes whatever is left. */
-const CLOSE_WM2 = 1e-5;
+const CLOSE_WM2 = 3e-3;
 const MOST_ROUNDS = 20;
 
 /** Conductance between the innermost cells [W/(m²·K)]. */
@@ -13,6 +13,19 @@ function middleConductance(upper: HalfPiece, lower: HalfPiece): number {
   // At the middle itself the face of a body with E > 1 would vanish; that of the innermost cell stands for it.
   const face = upper.body.unit.face[1]!;
   return face / (upper.coefficients.middleResistance + lower.coefficients.middleResistance);
+}
+
+/** From the lower into the upper half, at the heat that the surfaces last let in [W/m²]. */
+function middleFlow(upper: HalfPiece, lower: HalfPiece, perGap: number): number {
+  const one = upper.interior;
+  const other = lower.interior;
+  return (
+    perGap *
+    (other.middleC +
+      other.acrossPerFlow * lower.stage.intoMeatWm2 -
+      one.middleC -
+      one.acrossPerFlow * upper.stage.intoMeatWm2)
+  );
 }
 
 /**
@@ -39,17 +52,11 @@ export function solveBoth(
   other.setOutMiddle(lower.coefficients.link);
   const g = middleConductance(upper, lower);
   const perGap = g / (1 + g * (one.middlePerFlow + other.middlePerFlow));
-  const flow = (): number =>
-    perGap *
-    (other.middleC +
-      other.acrossPerFlow * lower.stage.intoMeatWm2 -
-      one.middleC -
-      one.acrossPerFlow * upper.stage.intoMeatWm2);
-  let through = flow();
+  let through = middleFlow(upper, lower, perGap);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     upper.solveSurface(gasC, wallC, share, through);
     lower.solveSurface(gasC, wallC, share, -through);
-    const next = flow();
+    const next = middleFlow(upper, lower, perGap);
     const miss = next - through;
     if (miss < CLOSE_WM2 && miss > -CLOSE_WM2) return;
     through = next;

@@ -127,6 +127,7 @@ const piece = fc
         bone: yesNo,
         membrane: yesNo,
         solution: numberText(0, 30).map((share) => `${share} %`),
+        'fat-cap': withUnit(numberText(0, 30), 'mm'),
         start: withUnit(numberText(0, 20), '°C'),
         place: fc.constantFrom('hot', 'middle', 'cool'),
         bite: fc.constantFrom(...BITES),

@@ -8,6 +8,8 @@ export const dayMessages = messages({
     `The spritz for ${p.letter}: tell one of its stages how much and how often, and it is foreseen with it.`,
   'day.membrane-not-used': (p: { letter: string }) =>
     `The membrane of ${p.letter}: its cut has none that matters.`,
+  'day.fat-cap-not-used': (p: { letter: string }) =>
+    `The fat cap of ${p.letter}: it is foreseen on a brisket alone.`,
   'day.steel-not-used': () => "The steel's thickness.",
   'day.fuel-not-used': () => 'The fuel: what it burns and how much of it.',
 });

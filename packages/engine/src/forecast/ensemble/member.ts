@@ -1,6 +1,7 @@
 /** Turns draws into what the solver steps: parameters of the meat and stages with their air. */
 import type { ResolvedPiece, ResolvedPit, ResolvedStage } from '../../day/resolve.ts';
 import { outerFaceM2 } from '../../day/resolve.ts';
+import { facesOf } from '../../meat/faces.ts';
 import type { WordDoses } from '../../meat/outcome.ts';
 import { type Cover, type MeatParameters, SET_S } from '../../meat/parameters.ts';
 import { PIT_KINDS } from '../../meat/pitKinds.ts';
@@ -40,10 +41,13 @@ export function memberOf(
     ...SET_S,
     composition: cut.composition,
     densityKgM3: piece.densityKgM3,
-    halfThicknessM:
-      piece.size.halfThicknessM * exp(cut.fitSdLn * cook.thickness + piece.size.sdLn * own.thickness),
     dimensionality: cut.dimensionality,
-    evaporatingShare: clamp(cut.evaporatingShare + SPREAD.face * draws.face(member), 0.1, 1),
+    ...facesOf(
+      cut,
+      clamp(cut.evaporatingShare + SPREAD.face * draws.face(member), 0.1, 1),
+      piece.size.halfThicknessM * exp(cut.fitSdLn * cook.thickness + piece.size.sdLn * own.thickness),
+      piece.otherFace,
+    ),
     juiceToSurfaceShare: movedShare(share, juiceFitLogit * cook.juice + SPREAD.juiceLogit * own.juice),
     barkOpenness:
       SET_S.barkOpenness * exp(SPREAD.opennessFitLn * cook.openness + SPREAD.opennessLn * own.openness),
