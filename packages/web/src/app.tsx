@@ -19,6 +19,7 @@ const Bench = lazy(() => import('./places/bench/bench.tsx'));
 const NewCook = lazy(() => import('./places/new-cook/new-cook.tsx'));
 const Pit = lazy(() => import('./places/kept/pit.tsx'));
 const Recipe = lazy(() => import('./places/kept/recipe.tsx'));
+const TwoCooks = lazy(() => import('./places/compare/two-cooks.tsx'));
 const Shared = lazy(() => import('./places/shared/shared.tsx'));
 const Specimen = lazy(() => import('./places/specimen/specimen.tsx'));
 
@@ -38,6 +39,7 @@ export function App(props: { journal: Journal }) {
                 <Route path="/cook/:id/bench" component={Bench} />
                 <Route path="/pit/:id" component={Pit} />
                 <Route path="/recipe/:id" component={Recipe} />
+                <Route path="/side-by-side" component={TwoCooks} />
                 <Route path="/shared" component={Shared} />
                 <Route path="/specimen" component={Specimen} />
                 <Route>

@@ -21,6 +21,8 @@ export interface BandChartData {
   readonly quiet?: readonly { readonly fromS: number; readonly toS: number; readonly scale?: number }[];
   /** Left end of the axis; missing: half an hour before the first meat-on. */
   readonly fromS?: number;
+  /** Right end of the axis; missing: forty minutes after the serving window. */
+  readonly toS?: number;
 }
 
 /** A drawing whose axis other strips may share, and the part of it that lies on that axis. */
@@ -59,7 +61,7 @@ export function bandAxis(data: BandChartData, { width, ink = 'colour' }: Setting
   const { left, right, fold } = layoutOf(width, ink);
   const firstS = Math.min(...data.pieces.map((piece) => piece.onS), data.tableS - 3600);
   const from = data.fromS ?? firstS - LEAD_S;
-  return foldedAxis(left, width - right, from, data.untilS + TAIL_S, data.quiet ?? [], fold);
+  return foldedAxis(left, width - right, from, data.toS ?? data.untilS + TAIL_S, data.quiet ?? [], fold);
 }
 
 /** `12:35–13:40`, or when it gets there at all. */

@@ -77,3 +77,44 @@ export const keptPlacesMessages = messages({
   'web.recipe.differs': () => 'Cooked otherwise than this recipe says.',
   'web.recipe.take': (p: { cook: string; version: number }) => `Make ${p.cook} version ${p.version}`,
 });
+
+/** Two cooks side by side. */
+export const twoCooksMessages = messages({
+  'web.two.place': () => 'Side by side',
+  'web.two.key': () => 'Lay beside another',
+  'web.two.first': () => 'This cook',
+  'web.two.second': () => 'beside',
+  'web.two.one-only': () =>
+    'There is one cook on the shelf. Duplicate it, change the copy, and lay both side by side.',
+  'web.two.looking': () => 'Looking ahead for both.',
+  'web.two.answer': (p: { more: string; less: string; moreChance: string; lessChance: string }) =>
+    `**${p.more}** is all on time in **${p.moreChance}** of days, **${p.less}** in **${p.lessChance}**.`,
+  'web.two.even': (p: { a: string; b: string; chance: string }) =>
+    `**${p.a}** and **${p.b}** are as sure as each other: **${p.chance}**.`,
+  'web.two.told': () => 'Told otherwise',
+  'web.two.comes': () => 'What comes of it',
+  'web.two.same-told': () => 'Both are told the same.',
+  'web.two.same-comes': () => 'The same comes of both.',
+  'web.two.what': () => 'What',
+  'web.two.table': () => 'On the table',
+  'web.two.people': () => 'At table',
+  'web.two.pit': () => 'Pit',
+  'web.two.weather': () => 'Weather',
+  'web.two.formulas': () => 'Mixed',
+  'web.two.meat': (p: { letter: string }) => `${p.letter}, meat`,
+  'web.two.bite': (p: { letter: string }) => `${p.letter}, bite asked`,
+  'web.two.stages': (p: { letter: string }) => `${p.letter}, stages`,
+  'web.two.on': (p: { letter: string }) => `${p.letter}, on the pit before the table`,
+  'web.two.ready': (p: { letter: string }) => `${p.letter}, ready before the table`,
+  'web.two.ready.value': (p: { early: string; late: string }) => `${p.early} to ${p.late}`,
+  'web.two.never': () => 'not always',
+  'web.two.chance': () => 'All on time',
+  'web.two.chance-of': (p: { letter: string }) => `${p.letter}, on time`,
+  'web.two.word': (p: { letter: string }) => `${p.letter}, likeliest bite`,
+  'web.two.word.value': (p: { word: string; chance: string }) => `${p.word}, ${p.chance}`,
+  'web.two.jobs': () => 'Jobs',
+  'web.two.work': () => 'Work of hands',
+  'web.two.night': () => 'Of it at night',
+  'web.two.none': () => 'not there',
+  'web.two.late': (p: { time: string }) => `${p.time} after`,
+});

@@ -1,5 +1,5 @@
 import { guestsPlaceMessages } from './guests-place.ts';
-import { keptPlacesMessages } from './kept-places.ts';
+import { keptPlacesMessages, twoCooksMessages } from './kept-places.ts';
 import { messages } from './message.ts';
 import { runSheetMessages } from './run-sheet.ts';
 
@@ -45,6 +45,7 @@ const JOBS: Readonly<Record<string, string>> = {
 export const webMessages = messages({
   ...guestsPlaceMessages,
   ...keptPlacesMessages,
+  ...twoCooksMessages,
   ...runSheetMessages,
   'web.places': () => 'Places',
   'web.place.shelf': () => 'Shelf',

@@ -104,7 +104,9 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
   const [heldMs, setHeldMs] = useState<number>();
   /** The grip as it was when the hand took it: answers on their way move the plan, not what the hand began from. */
   const taken = useRef<Grip>(undefined);
-  const pending = useRef<{ cook: Cook; timer: ReturnType<typeof setTimeout> }>(undefined);
+  const pending = useRef<{ readonly keep: () => void; readonly timer: ReturnType<typeof setTimeout> }>(
+    undefined,
+  );
   const isNarrow = width < NARROW_PX;
   const grips = gripsOf(props, {
     table: text('web.grip.table'),
@@ -124,9 +126,11 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
     shown.find((grip) => grip.key === chosenKey) ?? shown.find((grip) => grip.key !== 'table') ?? shown[0];
   const hour = (ms: number) => print.clock(new Date(ms).toISOString());
 
+  // Who leaves within the pause has meant what stands there.
   useEffect(
     () => () => {
-      if (pending.current) clearTimeout(pending.current.timer);
+      clearTimeout(pending.current?.timer);
+      pending.current?.keep();
     },
     [],
   );
@@ -142,14 +146,14 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
     setHeldKey(grip.key);
     setHeldMs(to);
     onHold(next);
-    if (pending.current) clearTimeout(pending.current.timer);
-    const timer = setTimeout(() => {
+    clearTimeout(pending.current?.timer);
+    const keep = () => {
       pending.current = undefined;
       setHeldKey(undefined);
       setHeldMs(undefined);
       onKeep(next);
-    }, PAUSE_MS);
-    pending.current = { cook: next, timer };
+    };
+    pending.current = { keep, timer: setTimeout(keep, PAUSE_MS) };
   };
 
   const onKeyDown = (grip: Grip) => (event: KeyboardEvent) => {

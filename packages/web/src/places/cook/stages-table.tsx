@@ -1,7 +1,6 @@
 import type { PlannedPiece } from '@pitwright/engine';
 import {
   BITES,
-  type Cook,
   isWaiting,
   type Piece,
   quantity,

@@ -24,10 +24,19 @@ const PAUSE_MS = 700;
 /** Moving one job along time: it stays with the hand until the plan has come round it. */
 export function useMoving(cook: Cook, isSettled: boolean, keep: (cook: Cook) => void): Moving {
   const [held, setHeld] = useState<Held>();
-  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const pending = useRef<{ readonly keep: () => void; readonly timer: ReturnType<typeof setTimeout> }>(
+    undefined,
+  );
   const [written, setWritten] = useState<{ job: Job; atMs: number }>();
 
-  useEffect(() => () => clearTimeout(timer.current), []);
+  // Who leaves within the pause has meant what stands there.
+  useEffect(
+    () => () => {
+      clearTimeout(pending.current?.timer);
+      pending.current?.keep();
+    },
+    [],
+  );
   useEffect(() => {
     if (!written || !isSettled) return;
     const at = setAt(cook, written.job.task);
@@ -48,8 +57,12 @@ export function useMoving(cook: Cook, isSettled: boolean, keep: (cook: Cook) => 
     nudge: (job, byMs) => {
       const atMs = toStep(standsAt(job) + byMs);
       setHeld({ id: job.task.id, atMs, isWritten: false });
-      clearTimeout(timer.current);
-      timer.current = setTimeout(() => write(job, atMs), PAUSE_MS);
+      clearTimeout(pending.current?.timer);
+      const keepIt = () => {
+        pending.current = undefined;
+        write(job, atMs);
+      };
+      pending.current = { keep: keepIt, timer: setTimeout(keepIt, PAUSE_MS) };
     },
     drag: (job, toMs) => setHeld({ id: job.task.id, atMs: toStep(toMs), isWritten: false }),
     drop: (job) => {

@@ -148,6 +148,7 @@ function CookRow(props: { kept: Kept<Cook> }) {
 function CookLine(props: { kept: Kept<Cook> }) {
   const { text, print } = useWords();
   const keeper = useKeeper();
+  const [, go] = useLocation();
   const cook = props.kept.document;
   const people = cook.guests.adults + cook.guests.children;
   const subject = { kind: 'cook' as const, id: props.kept.id };
@@ -165,6 +166,7 @@ function CookLine(props: { kept: Kept<Cook> }) {
       letters={cook.pieces.map((piece) => piece.letter)}
       deeds={
         <>
+          <Key onClick={() => go(`/side-by-side?a=${props.kept.id}`)}>{text('web.two.key')}</Key>
           <Key onClick={() => void giveFile({ kind: 'cook', cook })}>{text('web.shelf.to-file')}</Key>
           <Key
             onClick={() => {

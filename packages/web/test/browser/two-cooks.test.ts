@@ -1,0 +1,87 @@
+// Two cooks' plans side by side. Evidence: conformity.
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import { launchChromium } from '../../../../test/chromium.ts';
+import { type App, openCook, settleIn, startApp, visit } from './app.ts';
+
+let browser: Browser;
+let app: App;
+let page: Page;
+let errors: string[];
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+afterAll(async () => {
+  await browser?.close();
+});
+beforeEach(async () => {
+  app = await startApp();
+  ({ page, errors } = await visit(browser));
+  await settleIn(page, app.url);
+});
+afterEach(async () => {
+  await page.context().close();
+  await app.remove();
+  expect(errors).toEqual([]);
+});
+
+const press = (name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const rowsOf = (title: string) =>
+  page
+    .locator('section')
+    .filter({ has: page.getByRole('heading', { name: title }) })
+    .locator('tbody tr');
+
+test('a cook and its copy an hour later: what was told and what comes of it, tables in one line', async () => {
+  await press('More: Two racks on a kettle');
+  await press('Duplicate');
+  await page.getByRole('link', { name: 'Two racks on a kettle, again' }).click();
+  await page.waitForURL(/\/cook\//);
+  await openCook(page, app.url, new URL(page.url()).pathname.split('/').at(-1)!);
+  const table = page.getByRole('slider', { name: 'Serving hour' });
+  await table.focus();
+  for (let press = 0; press < 12; press++) await page.keyboard.press('ArrowRight');
+  await page.locator('h1').filter({ hasText: '19:30' }).waitFor();
+  // At once, within the pause after the last key: what stands there is kept.
+  await page.getByRole('link', { name: 'Shelf' }).first().click();
+  await press('More: Two racks on a kettle');
+  await press('Lay beside another');
+  await page.locator('.two-strips svg').nth(1).waitFor();
+  await page.locator('.tried').first().waitFor({ state: 'detached' });
+  // An hour later told; so long before the table, all is as it was.
+  expect(await rowsOf('Told otherwise').allTextContents()).toEqual([
+    expect.stringMatching(/On the table18:30.19:00.*19:30.20:00/),
+  ]);
+  await page.getByText('The same comes of both.').waitFor();
+  // One axis: the double rule of the table stands at one place in both.
+  const tableLines = await page
+    .locator('.two-strips .drawing svg')
+    .evaluateAll((drawings) =>
+      drawings.map((drawing) =>
+        Math.max(
+          ...[...drawing.querySelectorAll('text')]
+            .filter((t) => /table/.test(t.textContent ?? ''))
+            .map((t) => Number(t.getAttribute('x'))),
+        ),
+      ),
+    );
+  expect(tableLines[0]).toBeGreaterThan(0);
+  expect(tableLines[1]).toBeCloseTo(tableLines[0]!, 1);
+});
+
+test('any two are chosen, each is told with its own meat, and axe finds nothing', async () => {
+  await page.goto(`${app.url}side-by-side?a=two-racks-on-a-kettle&b=regatta-dinner`);
+  await page.locator('.two-strips svg').nth(1).waitFor();
+  await expect.poll(() => rowsOf('What comes of it').count()).toBeGreaterThan(5);
+  await expect.poll(() => page.locator('h1').textContent()).toMatch(/\d+.% of days/);
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  await page.getByLabel('beside').selectOption({ label: 'Brisket on the high plain' });
+  await page.waitForURL(/b=(?!regatta)/);
+  await expect
+    .poll(() => page.locator('.two-strips h2').nth(1).textContent())
+    .toBe('Brisket on the high plain');
+});
