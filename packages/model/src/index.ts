@@ -1,4 +1,5 @@
 export { ownKey } from './file/label.ts';
+export { type OwnMisfit, ownMisfit } from './file/own-cut.ts';
 export { printCookFile } from './file/print.ts';
 export type { FileProblem } from './file/problem.ts';
 export { type CookDocument, type CookFileReading, MOST_CHARACTERS, readCookFile } from './file/read.ts';

@@ -152,3 +152,22 @@ describe('the list of cuts', () => {
     expect(errors).toEqual([]);
   });
 });
+
+test('a cut that the list has not is told by its sides, and sides that cannot be are refused', async () => {
+  const { context, page, errors } = await opened('brisket-on-the-high-plain', { width: 390, height: 844 });
+  await page.getByRole('button', { name: 'Change what it is' }).click();
+  const fields = page.locator('.piece-fields');
+  await fields.getByRole('button', { name: 'Not in the list? Tell its sides' }).click();
+  const write = async (label: string, written: string) => {
+    await fields.getByLabel(label).fill(written);
+    await fields.getByLabel(label).press('Enter');
+  };
+  await write('Its length', '400 mm');
+  await write('Its width', '500 mm');
+  await fields.getByText('The length is the longest side').waitFor();
+  await write('Its width', '250 mm');
+  await fields.getByLabel('Fat, by eye').selectOption('marbled');
+  await noWiderThan(page, 390);
+  await context.close();
+  expect(errors).toEqual([]);
+});

@@ -3,6 +3,7 @@ import {
   type Bite,
   type Cook,
   type CutId,
+  ownMisfit,
   PIECE_LIMITS,
   type Piece,
   type PitPlace,
@@ -17,13 +18,13 @@ import { CutPick } from '../new-cook/cut-pick.tsx';
 import { bitesOf } from '../new-cook/sensible.ts';
 import { pieceName } from './band-data.ts';
 import { setPiece } from './edit.ts';
+import { OwnSides } from './own-sides.tsx';
+import { Picked, type Tell } from './picked.tsx';
 import { usualMass, usualThickness } from './usual.ts';
 import { WrittenFigure } from './written-figure.tsx';
 
 const PLACES: readonly PitPlace[] = ['hot', 'middle', 'cool'];
 const MOST_ITEMS = 40;
-
-type Tell = (told: { readonly [Key in keyof Piece]?: Piece[Key] | undefined }) => void;
 
 /** What the piece is, in one line; opened, every figure that a person can measure of it. */
 export function WhatItIs(props: { cook: Cook; piece: Piece; onKeep: (cook: Cook) => void }) {
@@ -52,10 +53,16 @@ export function WhatItIs(props: { cook: Cook; piece: Piece; onKeep: (cook: Cook)
           {text(isOpen ? 'web.what.close' : 'web.what.change')}
         </Key>
       </p>
-      {isOpen ? <PieceFields piece={piece} tell={(told) => onKeep(setPiece(cook, piece.id, told))} /> : null}
+      {isOpen ? (
+        <PieceFields piece={piece} tell={(told) => onKeep(setPiece(cook, piece.id, fitting(piece, told)))} />
+      ) : null}
     </div>
   );
 }
+
+/** A change after which the sides of a cut of one's own fit no longer takes them with it: the file would not read. */
+const fitting = (piece: Piece, told: Parameters<Tell>[0]): Parameters<Tell>[0] =>
+  ownMisfit({ ...piece, ...told } as Piece) ? { ...told, own: undefined } : told;
 
 function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
   const { text, print } = useWords();
@@ -111,6 +118,7 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
         example={quantity('fraction', 12, '%')}
         onKeep={(solution) => tell({ solution })}
       />
+      <OwnSides piece={piece} tell={tell} />
       {cut && cut.boneShare > 0 ? (
         <YesNo
           label={text('web.what.ask-bone')}
@@ -175,30 +183,6 @@ function Name({ piece, tell }: { piece: Piece; tell: Tell }) {
         }}
       />
     </span>
-  );
-}
-
-function Picked(props: {
-  label: string;
-  value: string;
-  options: readonly { readonly value: string; readonly text: string }[];
-  onPick: (value: string) => void;
-}) {
-  return (
-    <label className="written-figure">
-      <span>{props.label}</span>
-      <select
-        className="cell-pick"
-        value={props.value}
-        onChange={(event) => props.onPick(event.target.value)}
-      >
-        {props.options.map((option) => (
-          <option key={option.value} value={option.value}>
-            {option.text}
-          </option>
-        ))}
-      </select>
-    </label>
   );
 }
 
