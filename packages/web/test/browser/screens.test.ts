@@ -5,8 +5,9 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, type LightName, OUT_DIR, startApp, visit } from './app.ts';
+import { type App, OUT_DIR, startApp, visit } from './app.ts';
 import { faultsOf, NO_FAULTS } from './looks.ts';
+import { LIGHTS, settled, turnTo } from './page.ts';
 import { STATES } from './states.ts';
 
 const SCREENS = join(OUT_DIR, 'screens');
@@ -15,7 +16,6 @@ const SIZES = [
   { width: 768, height: 1024 },
   { width: 390, height: 844 },
 ] as const;
-const LIGHTS: readonly LightName[] = ['paper', 'lamp', 'sun'];
 
 let browser: Browser;
 let app: App;
@@ -34,40 +34,20 @@ afterAll(async () => {
   await app?.remove();
 });
 
-/** The light key goes round until the page stands in that light. */
-async function turnTo(light: LightName): Promise<void> {
-  const shown = await page.evaluate(async (wanted) => {
-    const root = document.documentElement;
-    for (let turn = 0; turn < 4 && root.dataset.theme !== wanted; turn++) {
-      document.querySelector<HTMLButtonElement>('.strip-light')?.click();
-      await new Promise(requestAnimationFrame);
-    }
-    return root.dataset.theme;
-  }, light);
-  expect(shown).toBe(light);
-}
-
-/** Charts are laid out anew at each width: two frames after the window changed they stand. */
-const settled = (): Promise<void> =>
-  page.evaluate(async () => {
-    await document.fonts.ready;
-    for (let frame = 0; frame < 3; frame++) await new Promise(requestAnimationFrame);
-  });
-
 test.each(STATES)('$name', async ({ name, open, leave }) => {
   await page.setViewportSize(SIZES[0]);
   await open(page, app.url);
   for (const size of SIZES) {
     await page.setViewportSize(size);
     for (const light of LIGHTS) {
-      await turnTo(light);
-      await settled();
+      await turnTo(page, light);
+      await settled(page);
       await page.screenshot({ path: join(SCREENS, `${name}-${size.width}-${light}.png`), fullPage: true });
       expect.soft(await faultsOf(page), `${size.width} px, ${light}`).toEqual(NO_FAULTS);
     }
   }
   await page.setViewportSize(SIZES[0]);
-  await turnTo('paper');
+  await turnTo(page, 'paper');
   await leave?.(page);
   expect(errors).toEqual([]);
 });
@@ -79,7 +59,7 @@ test.each(['regatta-dinner', 'two-racks-on-a-kettle'])('sheets of %s', async (co
   for (const format of ['A4', 'Letter'])
     await page.pdf({ path: join(SCREENS, `${cook}-${format}.pdf`), format, printBackground: true });
   await page.emulateMedia({ media: 'print' });
-  await settled();
+  await settled(page);
   expect(await faultsOf(page)).toEqual(NO_FAULTS);
   const cutOff = await page.evaluate(() =>
     [...document.querySelectorAll('.page')].flatMap((sheet) => {

@@ -4,6 +4,8 @@ import { openCook, settleIn } from './app.ts';
 /** A place in one of its states. A state that writes something down takes it back in `leave`. */
 export interface State {
   readonly name: string;
+  /** The state in which its place is looked at by those who hear it, use keys or enlarge. */
+  readonly isPlace?: boolean;
   readonly open: (page: Page, url: string) => Promise<void>;
   readonly leave?: (page: Page) => Promise<void>;
 }
@@ -28,8 +30,6 @@ async function openWithStrip(page: Page, url: string, cook: string, place: strin
   await page.locator('.tried').waitFor({ state: 'detached' });
 }
 
-const lastLink = (page: Page): Promise<string> => page.getByLabel('The link').inputValue();
-
 /** Every place in its main states. The first of them settles in, and the others follow in the same browser. */
 export const STATES: readonly State[] = [
   {
@@ -39,7 +39,7 @@ export const STATES: readonly State[] = [
       await page.getByRole('link', { name: /Regatta dinner/ }).waitFor();
     },
   },
-  { name: 'shelf', open: settleIn },
+  { name: 'shelf', isPlace: true, open: settleIn },
   {
     name: 'shelf-deeds',
     open: async (page, url) => {
@@ -50,6 +50,7 @@ export const STATES: readonly State[] = [
   },
   {
     name: 'new-cook',
+    isPlace: true,
     open: async (page, url) => {
       await page.goto(`${url}new`);
       await page.getByRole('button', { name: 'Make the plan' }).waitFor();
@@ -57,6 +58,7 @@ export const STATES: readonly State[] = [
   },
   {
     name: 'cook-tiny',
+    isPlace: true,
     open: async (page, url) => {
       await openCook(page, url, TINY);
       await page.locator('.inside svg').first().waitFor();
@@ -99,13 +101,18 @@ export const STATES: readonly State[] = [
   },
   {
     name: 'shared',
-    open: async (page) => {
-      await page.goto(await lastLink(page));
+    isPlace: true,
+    open: async (page, url) => {
+      await openCook(page, url, TINY);
+      await press(page, 'Share');
+      await page.getByRole('button', { name: 'Copy the link' }).waitFor();
+      await page.goto(await page.getByLabel('The link').inputValue());
       await page.getByRole('button', { name: 'Keep this cook' }).waitFor();
     },
   },
   {
     name: 'shared-unread',
+    isPlace: true,
     open: async (page, url) => {
       await page.goto(`${url}shared#nothing-that-can-be-read`);
       await page.locator('.shared .notice').waitFor();
@@ -113,6 +120,7 @@ export const STATES: readonly State[] = [
   },
   {
     name: 'guests',
+    isPlace: true,
     open: async (page, url) => {
       await page.goto(`${url}cook/${BIG}/guests`);
       await page.locator('.enough svg').first().waitFor();
@@ -135,8 +143,8 @@ export const STATES: readonly State[] = [
       await page.locator('.job-list li button').nth(4).click();
     },
   },
-  { name: 'run-sheet-tiny', open: (page, url) => openWithStrip(page, url, TINY, 'run-sheet') },
-  { name: 'bench', open: openBench },
+  { name: 'run-sheet-tiny', isPlace: true, open: (page, url) => openWithStrip(page, url, TINY, 'run-sheet') },
+  { name: 'bench', isPlace: true, open: openBench },
   {
     name: 'bench-swap',
     open: async (page) => {
@@ -168,6 +176,7 @@ export const STATES: readonly State[] = [
   },
   {
     name: 'gone',
+    isPlace: true,
     open: async (page, url) => {
       await page.goto(`${url}cook/nowhere`);
       await page.getByRole('heading', { level: 1 }).waitFor();
@@ -175,6 +184,7 @@ export const STATES: readonly State[] = [
   },
   {
     name: 'specimen',
+    isPlace: true,
     open: async (page, url) => {
       await page.goto(`${url}specimen`);
       await page.locator('.specimen svg').first().waitFor();
