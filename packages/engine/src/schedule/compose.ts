@@ -1,6 +1,7 @@
 import { type Cook, isWaiting, type Piece, type Said } from '@pitwright/model';
 import type { CookForecast } from '../forecast/types.ts';
 import {
+  ceilToFive,
   type EpochS,
   epochS,
   FIVE_MINUTES_S,
@@ -179,7 +180,7 @@ function fireWatch(parts: PlanParts, startS: (id: string) => EpochS): FireWatch 
   const lit: Span = { fromS: startS(lightId), toS: Math.max(...ends) };
   return {
     fromAt: instantOf(lit.fromS),
-    toAt: instantOf(lit.toS),
+    toAt: instantOf(ceilToFive(lit.toS)),
     reachS,
     asleepS: watchAsleepS(cook, lit, scene.asleep),
   };
@@ -338,11 +339,13 @@ function plannedStages(
         : endSlot === undefined
           ? undefined
           : origin + endSlot * SLOT_S;
+    // The first begins with the job that puts the piece on, to the minute; the later ones are aims.
+    const fromS = k === 0 ? onS : roundToFive(startS);
     return {
       kind: stage.kind,
-      startAt: instantOf(roundToFive(startS)),
+      startAt: instantOf(fromS),
       ...(endS !== undefined && { endAt: instantOf(endS) }),
-      elapsedStartS: roundToFive(startS) - firstOnS,
+      elapsedStartS: fromS - firstOnS,
       start: instants(onS, foreseen?.startS ?? FINITE),
       end: instants(onS, foreseen?.endS ?? FINITE),
       coreC: foreseen?.coreC ?? FINITE,
