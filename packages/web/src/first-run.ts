@@ -1,7 +1,5 @@
-import { foundingEntry } from '@pitwright/model';
+import { foundingEntry, readCookFile } from '@pitwright/model';
 import type { Journal } from '@pitwright/store';
-import type { PrintSettings } from '@pitwright/words';
-import { readFile } from './file-door.ts';
 
 const EXAMPLES = import.meta.glob<string>('../../../examples/*.pitwright.yaml', {
   query: '?raw',
@@ -12,9 +10,9 @@ const EXAMPLES = import.meta.glob<string>('../../../examples/*.pitwright.yaml', 
 const LAID_DOWN_AT = '2027-09-01T00:00:00.000Z';
 
 /** Puts the demo on an empty shelf. It is marked as demo in the files themselves. */
-export async function shelveDemo(journal: Journal, settings: PrintSettings): Promise<void> {
+export async function shelveDemo(journal: Journal): Promise<void> {
   const entries = Object.values(EXAMPLES).flatMap((content) => {
-    const reading = readFile(content, settings);
+    const reading = readCookFile(content);
     if (!reading.ok || reading.document.kind !== 'cook' || !reading.document.cook.isDemo) return [];
     const { cook } = reading.document;
     return [foundingEntry({ kind: 'cook', id: cook.id }, cook, LAID_DOWN_AT)];

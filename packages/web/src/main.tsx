@@ -1,5 +1,4 @@
 import { httpPeer, startSync } from '@pitwright/store';
-import { METRIC } from '@pitwright/words';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
@@ -21,7 +20,7 @@ try {
   const journal = await openKeeping();
   // An empty shelf gets the demo; the page does not wait for it.
   if (journal.history.entries.size === 0)
-    void import('./first-run.ts').then(({ shelveDemo }) => shelveDemo(journal, METRIC));
+    void import('./first-run.ts').then(({ shelveDemo }) => shelveDemo(journal));
   // Without a server it all goes on here; with one, other hands see the same.
   startSync(journal.store, httpPeer(location.origin), tellSyncState);
   root.render(
