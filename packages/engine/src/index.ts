@@ -82,6 +82,7 @@ export {
   JUICINESS_WORDS,
   type JuicinessWord,
 } from './meat/eaten.ts';
+export { hasFatCap } from './meat/faces.ts';
 export {
   CURVES,
   EDGES,

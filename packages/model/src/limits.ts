@@ -16,6 +16,7 @@ export const PIECE_LIMITS = {
   side: { min: 10, max: 1000, unit: 'mm' },
   start: { min: -25, max: 30, unit: '°C' },
   solution: { min: 0, max: 30, unit: '%' },
+  fatCap: { min: 0, max: 30, unit: 'mm' },
 } as const satisfies Readonly<Record<string, Limits>>;
 
 /** Of a stage. */

@@ -373,10 +373,12 @@ function notUsed(cook: Cook): Said[] {
   for (const piece of cook.pieces)
     if (isSpritzUntold(cook, piece))
       said.push({ id: 'day.spritz-not-used', params: { letter: piece.letter } });
-  for (const { letter, cut, membrane, fatCap } of cook.pieces) {
-    if (membrane !== undefined && !hasMembrane(findCut(cut)!))
+  for (const piece of cook.pieces) {
+    const { letter, membrane, fatCap } = piece;
+    const cut = cutOf(piece);
+    if (membrane !== undefined && !hasMembrane(cut))
       said.push({ id: 'day.membrane-not-used', params: { letter } });
-    if (fatCap && !hasFatCap(findCut(cut)!)) said.push({ id: 'day.fat-cap-not-used', params: { letter } });
+    if (fatCap && !hasFatCap(cut)) said.push({ id: 'day.fat-cap-not-used', params: { letter } });
   }
   return said;
 }

@@ -18,7 +18,7 @@ const pieceFields: Fields<Piece> = {
   bone: optional('bone', yesNo),
   membrane: optional('membrane', yesNo),
   solution: optional('solution', measure('fraction', PIECE_LIMITS.solution)),
-  fatCap: optional('fat-cap', measure('length', { min: 0, max: 30, unit: 'mm' })),
+  fatCap: optional('fat-cap', measure('length', PIECE_LIMITS.fatCap)),
   start: optional('start', measure('temperature', PIECE_LIMITS.start)),
   place: optional('place', word(['hot', 'middle', 'cool'])),
   bite: required('bite', word(BITES)),

@@ -1,4 +1,4 @@
-import { findCut, isRack } from '@pitwright/engine';
+import { findCut, hasFatCap, isRack } from '@pitwright/engine';
 import {
   type Bite,
   type Cook,
@@ -40,6 +40,7 @@ export function WhatItIs(props: { cook: Cook; piece: Piece; onKeep: (cook: Cook)
     piece.membrane === undefined
       ? undefined
       : text(piece.membrane ? 'web.what.membrane-on' : 'web.what.membrane-off'),
+    piece.fatCap && text('web.what.fat-cap', { thickness: print.quantity(piece.fatCap) }),
     piece.solution && text('web.what.solution', { share: print.quantity(piece.solution) }),
     piece.start && text('web.what.start', { start: print.quantity(piece.start) }),
     piece.place && piece.place !== 'middle' ? text(`web.what.place.${piece.place}`) : undefined,
@@ -60,6 +61,11 @@ export function WhatItIs(props: { cook: Cook; piece: Piece; onKeep: (cook: Cook)
   );
 }
 
+const mayHaveFatCap = (cut: CutId): boolean => {
+  const known = findCut(cut);
+  return known !== undefined && hasFatCap(known);
+};
+
 /** A change after which the sides of a cut of one's own fit no longer takes them with it: the file would not read. */
 const fitting = (piece: Piece, told: Parameters<Tell>[0]): Parameters<Tell>[0] =>
   ownMisfit({ ...piece, ...told } as Piece) ? { ...told, own: undefined } : told;
@@ -70,7 +76,12 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
   const toCut = (next: CutId) => {
     const bites = bitesOf(next);
     const asked = bites.includes(piece.bite) ? piece.bite : bites[0]!;
-    tell({ cut: next, bite: asked, ...(isRack(next) ? {} : { membrane: undefined }) });
+    tell({
+      cut: next,
+      bite: asked,
+      ...(isRack(next) ? {} : { membrane: undefined }),
+      ...(mayHaveFatCap(next) ? {} : { fatCap: undefined }),
+    });
   };
   return (
     <div className="fields piece-fields">
@@ -118,6 +129,16 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
         example={quantity('fraction', 12, '%')}
         onKeep={(solution) => tell({ solution })}
       />
+      {mayHaveFatCap(piece.cut) ? (
+        <WrittenFigure
+          label={text('web.what.ask-fat-cap')}
+          kind="length"
+          value={piece.fatCap}
+          limits={PIECE_LIMITS.fatCap}
+          example={quantity('length', 6, 'mm')}
+          onKeep={(fatCap) => tell({ fatCap })}
+        />
+      ) : null}
       <OwnSides piece={piece} tell={tell} />
       {cut && cut.boneShare > 0 ? (
         <YesNo
