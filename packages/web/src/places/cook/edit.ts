@@ -73,7 +73,9 @@ const isWrapped = (kind: StageKind): boolean => kind === 'foil' || kind === 'pap
 /** The stage as another kind: what that kind does not know is left out, so that the cook still reads as a file. */
 export function asKind(stage: Stage, kind: StageKind): Stage {
   const { liquid, wrap: _ofTheOldKind, spritz, at, pit, until, in: place, ...kept } = stage;
-  const keepsPlace = place === 'oven' || isWaiting(kind) === isWaiting(stage.kind);
+  // Neither where it is warm nor how warm it is there suits what is to get cold, nor the other way round.
+  const isAsCold = (kind === 'chill') === (stage.kind === 'chill');
+  const keepsPlace = isAsCold && (place === 'oven' || isWaiting(kind) === isWaiting(stage.kind));
   return {
     ...kept,
     kind,
@@ -82,7 +84,7 @@ export function asKind(stage: Stage, kind: StageKind): Stage {
       until.by === 'table' && !isWaiting(kind) ? { by: 'clock', after: quantity('time', 60, 'min') } : until,
     ...(liquid && isWrapped(kind) && { liquid }),
     ...(spritz && !isWrapped(kind) && !isWaiting(kind) && { spritz }),
-    ...(at && isWaiting(kind) && { at }),
+    ...(at && isWaiting(kind) && isAsCold && { at }),
     ...(pit && !isWaiting(kind) && { pit }),
   };
 }
