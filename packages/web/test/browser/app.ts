@@ -70,7 +70,8 @@ export async function visit(
     localStorage.setItem('pitwright.light.shown', chosen);
   }, light);
   const page = await context.newPage();
-  page.setDefaultTimeout(20_000);
+  // Two hundred days tried and the jobs laid out take many times as long on a machine that does other work as well.
+  page.setDefaultTimeout(60_000);
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   return { context, page, errors };

@@ -1,19 +1,9 @@
 // The app without its server, and again with it. Evidence: conformity.
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, openCook, settleIn, startApp, visit } from './app.ts';
+import { expect, test } from 'vitest';
+import { openCook, settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-  app = await startApp();
-});
-afterAll(async () => {
-  await browser?.close();
-  await app?.remove();
-});
+serve('file');
 
 test('with the server gone the page opens again, foresees, prints, and keeps what is written', async () => {
   const { context, page } = await visit(browser);

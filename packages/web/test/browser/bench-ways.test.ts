@@ -1,26 +1,12 @@
 // Another way to make a sauce, a line stirred in late, an ingredient of one's own, by hand on the bench. Evidence:
 // conformity; the phone's page against WCAG 2.2 by axe.
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, settleIn, startApp, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-// What one test keeps must not be there for the next.
-beforeEach(async () => {
-  app = await startApp();
-});
-afterEach(async () => {
-  await app?.remove();
-});
+serve('test');
 
 async function openBench(page: Page): Promise<void> {
   await settleIn(page, app.url);

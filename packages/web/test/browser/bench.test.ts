@@ -1,21 +1,12 @@
 // The bench as a person uses it: a recipe pasted, an amount changed, the liquid swapped, taken back. Evidence: conformity;
 // the phone's page against WCAG 2.2 by axe.
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, settleIn, startApp, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-  app = await startApp();
-});
-afterAll(async () => {
-  await browser?.close();
-  await app?.remove();
-});
+serve('file');
 
 /** The demo's glaze, worked out. */
 async function openBench(page: Page): Promise<void> {

@@ -2,25 +2,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, startApp, visit, WEB_DIR } from './app.ts';
+import { expect, test } from 'vitest';
+import { visit, WEB_DIR } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
 const MOST_BYTES = 250_000;
 /** Already packed: sent as they are. */
 const PACKED = /\.(woff2|png)$/;
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-  app = await startApp();
-});
-afterAll(async () => {
-  await browser?.close();
-  await app?.remove();
-});
+serve('file');
 
 test('what the page asks for until the shelf stands weighs at most 250 kB gzip', async () => {
   const { context, page } = await visit(browser);

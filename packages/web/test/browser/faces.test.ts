@@ -1,20 +1,11 @@
 // A piece, its stages and the cuts as a person edits them; what would narrow its range, its muscles, what the eater gets.
 // Evidence: conformity.
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, settleIn, startApp, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-  app = await startApp();
-});
-afterAll(async () => {
-  await browser?.close();
-  await app?.remove();
-});
+serve('file');
 
 async function opened(cookId: string, size: { width: number; height: number }) {
   const visited = await visit(browser, size);

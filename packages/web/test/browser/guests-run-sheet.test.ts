@@ -2,31 +2,20 @@
 
 import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, settleIn, startApp, type Visit, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
+import { settleIn, type Visit, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
 const COOK = 'two-racks-on-a-kettle';
 const PHONE: Visit = { width: 390, height: 844 };
 
-let browser: Browser;
-let app: App;
 let page: Page;
 let errors: string[];
 
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-beforeEach(async () => {
-  app = await startApp();
-});
+serve('test');
 afterEach(async () => {
   await page.context().close();
-  await app.remove();
   expect(errors).toEqual([]);
 });
 

@@ -3,29 +3,20 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, settleIn, startApp, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
 let page: Page;
 let errors: string[];
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+serve('test');
 beforeEach(async () => {
-  app = await startApp();
   ({ page, errors } = await visit(browser));
   await settleIn(page, app.url);
 });
 afterEach(async () => {
   await page.context().close();
-  await app.remove();
   expect(errors).toEqual([]);
 });
 

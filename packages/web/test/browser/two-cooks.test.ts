@@ -1,32 +1,23 @@
 // Two cooks' plans side by side. Evidence: conformity.
 import AxeBuilder from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, openCook, settleIn, startApp, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { openCook, settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
 let page: Page;
 let errors: string[];
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+serve('test');
 beforeEach(async () => {
-  app = await startApp();
   ({ page, errors } = await visit(browser));
   await settleIn(page, app.url);
 });
 afterEach(async () => {
   await page.context().close();
-  await app.remove();
   expect(errors).toEqual([]);
 });
 
-const press = (name: string | RegExp) => page.getByRole('button', { name }).first().click();
+const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
 const rowsOf = (title: string) =>
   page
     .locator('section')

@@ -1,21 +1,13 @@
 // Which rack is this, at the pit: three looks, the answer with its reasons, and the plan that follows. Evidence: conformity.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, OUT_DIR, openCook, settleIn, startApp, visit } from './app.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { OUT_DIR, openCook, settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
+serve('file');
+beforeAll(() => {
   mkdirSync(join(OUT_DIR, 'screens'), { recursive: true });
-  browser = await launchChromium();
-  app = await startApp();
-});
-afterAll(async () => {
-  await browser?.close();
-  await app?.remove();
 });
 
 test('a rack that was labelled wrongly is taken for what it is', async () => {

@@ -2,30 +2,21 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { METRIC, printer } from '@pitwright/words';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, openCook, settleIn, startApp, visit } from './app.ts';
+import type { Locator, Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { openCook, settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser?.close();
-});
+// Each on a data folder of its own: what one writes, the server would bring to the next.
+serve('test');
 
 let page: Page;
 let errors: string[];
-// Each on a data folder of its own: what one writes, the server would bring to the next.
 beforeEach(async () => {
-  app = await startApp();
   ({ page, errors } = await visit(browser));
 });
 afterEach(async () => {
   await page.context().close();
-  await app.remove();
   expect(errors).toEqual([]);
 });
 

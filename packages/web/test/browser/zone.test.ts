@@ -1,19 +1,10 @@
 // The cook's wall clock holds whatever the zone of the device it is read on. Evidence: conformity.
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, openCook, settleIn, startApp, visit } from './app.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { openCook, settleIn, visit } from './app.ts';
+import { app, browser, serve } from './served.ts';
 
-let browser: Browser;
-let app: App;
-beforeAll(async () => {
-  browser = await launchChromium();
-  app = await startApp();
-});
-afterAll(async () => {
-  await browser?.close();
-  await app?.remove();
-});
+serve('file');
 
 /** All hours that stand on the page. */
 const hoursOn = async (page: Page): Promise<string[]> =>

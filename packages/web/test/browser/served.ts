@@ -1,0 +1,28 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
+import { launchChromium } from '../../../../test/chromium.ts';
+import { type App, startApp } from './app.ts';
+
+/** The browser of the test file that called `serve`. */
+export let browser: Browser;
+/** The app that its tests visit. */
+export let app: App;
+
+/** One browser for the file; the app for the whole file, or a new one for each test, where what one keeps must not be there for the next. */
+export function serve(appFor: 'file' | 'test'): void {
+  const start = async () => {
+    app = await startApp();
+  };
+  const remove = () => app?.remove();
+  beforeAll(async () => {
+    browser = await launchChromium();
+  });
+  afterAll(() => browser?.close());
+  if (appFor === 'file') {
+    beforeAll(start);
+    afterAll(remove);
+  } else {
+    beforeEach(start);
+    afterEach(remove);
+  }
+}
