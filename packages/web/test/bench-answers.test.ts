@@ -10,7 +10,16 @@ import {
 import { type Formula, quantity } from '@pitwright/model';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { byChoice, byHand, needsWriting, settledLine, UNANSWERED } from '../src/places/bench/answers.ts';
+import {
+  byChoice,
+  byHand,
+  LONGEST_NOTE,
+  methodNote,
+  needsWriting,
+  noteWith,
+  settledLine,
+  UNANSWERED,
+} from '../src/places/bench/answers.ts';
 import { readAmount, scaled, takeOver } from '../src/places/bench/edit.ts';
 
 const only = (text: string) => pasteRecipe(text, { system: 'us' }).lines[0]!;
@@ -107,4 +116,20 @@ test('scaling goes with the factor to three figures, in the unit it was written 
       });
     }),
   );
+});
+
+describe('what a recipe says beside its lines', () => {
+  const recipe =
+    'Dark table sauce\n2 cups ketchup\n1/2 cup cider vinegar\nSimmer until thick, 30 min\nStrain.';
+
+  test('goes into the note as sentences, the title aside', () => {
+    expect(methodNote(pasteRecipe(recipe))).toBe('Simmer until thick, 30 min. Strain.');
+    expect(methodNote(pasteRecipe('2 cups ketchup'))).toBeUndefined();
+  });
+
+  test('stands behind the note that is there, never longer than a file takes', () => {
+    expect(noteWith('Stir often.', 'Strain.')).toBe('Stir often. Strain.');
+    expect(noteWith(undefined, 'Strain.')).toBe('Strain.');
+    expect(noteWith('a'.repeat(3999), 'Strain.')!.length).toBeLessThanOrEqual(LONGEST_NOTE);
+  });
 });

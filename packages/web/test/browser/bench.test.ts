@@ -25,7 +25,9 @@ test('a pasted recipe asks what its ounce is before it is taken over', async () 
   await page.getByRole('button', { name: 'Paste a recipe, or add lines' }).click();
   await page
     .getByRole('textbox', { name: /Nothing is guessed/ })
-    .fill('Harbour sauce:\n200 g ketchup\n100 g cider vinegar\n4 oz honey\n300 g cola');
+    .fill(
+      'Harbour sauce:\n200 g ketchup\n100 g cider vinegar\n4 oz honey\n300 g cola\nSimmer until thick, 30 min',
+    );
   await page.getByRole('button', { name: 'Read it' }).click();
   const take = page.getByRole('button', { name: 'Take it as a new formula' });
   await page.getByText('4 lines, 1 question first.').waitFor();
@@ -36,6 +38,7 @@ test('a pasted recipe asks what its ounce is before it is taken over', async () 
   await take.click();
   await page.getByRole('heading', { name: 'Harbour sauce' }).waitFor();
   expect(await gramsOf(page, /^Honey/)).toBe('113');
+  expect(await page.getByLabel('Note: how it is made').inputValue()).toBe('Simmer until thick, 30 min.');
   await expect.poll(() => answer(page)).toMatch(/^\d+ minutes/);
   await context.close();
   expect(errors).toEqual([]);

@@ -167,8 +167,8 @@ const pasting = {
   'bench.paste.leave-out': () => 'Leave it out',
   'bench.paste.put-in': () => 'Put it in again',
   'bench.paste.of-line': (p: { line: string }) => `: ${p.line}`,
-  'bench.paste.aside': (p: { lines: number }) =>
-    `${p.lines} ${p.lines === 1 ? 'line' : 'lines'} of heading or method kept aside: write what matters into the note.`,
+  'bench.paste.aside': (p: { note: string }) => `Into the note, computed with nowhere: ${p.note}`,
+  'bench.note': () => 'Note: how it is made',
   'bench.paste.as-new': () => 'Take it as a new formula',
   'bench.paste.into': (p: { name: string }) => `Add it to ${p.name}`,
 };

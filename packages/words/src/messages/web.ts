@@ -205,7 +205,7 @@ export const webMessages = messages({
   'web.cook.answer': (p: { count: number; all: string; hour: string }) =>
     p.count === 1
       ? `that it is all on time for **${p.hour}**.`
-      : `that all ${p.all} are on time for **${p.hour}**.`,
+      : `that ${p.count === 2 ? 'both' : `all ${p.all}`} are on time for **${p.hour}**.`,
   'web.cook.tightest': (p: { letter: string; name: string }) => `Tightest is ${p.letter}, ${p.name}.`,
   'web.cook.first-on': (p: { letter: string; hour: string; day: string }) =>
     p.day ? `${p.letter} goes on ${p.day} at **${p.hour}**.` : `${p.letter} goes on at **${p.hour}**.`,

@@ -1,4 +1,4 @@
-import type { Choice, Doubt, PastedLine } from '@pitwright/engine/sauce';
+import type { Choice, Doubt, PastedLine, PastedRecipe } from '@pitwright/engine/sauce';
 import { type FormulaLine, quantity } from '@pitwright/model';
 
 /** What was answered about one pasted line. */
@@ -67,3 +67,21 @@ export function needsWriting(line: PastedLine, answer: LineAnswer): boolean {
   if (open.some(({ doubt }) => doubt.choices.length === 0)) return true;
   return open.length === 0 && settledLine(line, answer) === undefined;
 }
+
+/** A note is at most this long in the cook file. */
+export const LONGEST_NOTE = 4000;
+
+/** What the recipe says beside its lines, its title aside, as sentences of a note; missing where it says nothing more. */
+export function methodNote(recipe: PastedRecipe): string | undefined {
+  const said = recipe.otherText
+    .slice(recipe.title ? 1 : 0)
+    .map(({ text }) => text.replace(/[\s\p{Cc}]+/gu, ' ').trim())
+    .filter((line) => line !== '')
+    .map((line) => (/[.:;!?…]$/.test(line) ? line : `${line}.`))
+    .join(' ');
+  return said === '' ? undefined : said.slice(0, LONGEST_NOTE).trim();
+}
+
+/** The note with another behind it. */
+export const noteWith = (before: string | undefined, more: string | undefined): string | undefined =>
+  before && more ? `${before} ${more}`.slice(0, LONGEST_NOTE).trim() : (before ?? more);

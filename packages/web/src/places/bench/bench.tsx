@@ -16,10 +16,12 @@ import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { useWords } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
+import { noteWith } from './answers.ts';
 import { Balance } from './balance.tsx';
 import { BenchAnswer } from './bench-answer.tsx';
 import { Consequences } from './consequences-below.tsx';
 import { emptyFormula, scaled, setLine, setLines, withFormula } from './edit.ts';
+import { FormulaNote } from './formula-note.tsx';
 import { FormulaSheet } from './formula-sheet.tsx';
 import type { Corrections, PackPrice, Seen, Swap, Wish } from './messages.ts';
 import { OnMeatPart } from './on-meat.tsx';
@@ -104,8 +106,8 @@ function BenchSheet(props: { cook: Cook }) {
     setWish(undefined);
     setAdding(undefined);
   };
-  const addFormula = (name: string, kind: Formula['kind'], lines: Formula['lines']) => {
-    const added = setLines(emptyFormula(newId(), name, kind), lines);
+  const addFormula = (name: string, kind: Formula['kind'], lines: Formula['lines'], note?: string) => {
+    const added = { ...setLines(emptyFormula(newId(), name, kind), lines), ...(note && { note }) };
     keepCook({ ...cook, formulas: [...cook.formulas, added] });
     choose(added.id);
     setBelow(undefined);
@@ -203,6 +205,9 @@ function BenchSheet(props: { cook: Cook }) {
                 onPrices={writePrices}
               />
             ) : null}
+            {written ? (
+              <FormulaNote key={`${written.id}-note`} written={written} onKeep={keepWritten} />
+            ) : null}
             <div className="keys bench-keys">
               <Key
                 aria-expanded={below === 'paste'}
@@ -244,8 +249,12 @@ function BenchSheet(props: { cook: Cook }) {
               into={formula}
               read={bench.read}
               onNew={addFormula}
-              onAdd={(lines) => {
-                if (formula) keep(setLines(formula, [...formula.lines, ...lines]));
+              onAdd={(lines, more) => {
+                if (written && formula) {
+                  const next = keptAs(written, setLines(formula, [...formula.lines, ...lines]));
+                  const note = noteWith(written.note, more);
+                  keepWritten({ ...next, ...(note && { note }) });
+                }
                 setBelow(undefined);
               }}
               onLeave={() => setBelow(undefined)}

@@ -10,6 +10,7 @@ import {
   byChoice,
   byHand,
   type LineAnswer,
+  methodNote,
   needsWriting,
   openDoubts,
   settledLine,
@@ -24,8 +25,9 @@ import { useKnown } from './own.tsx';
 export function Paste(props: {
   into: Formula | undefined;
   read: (text: string, system: MeasureSystemId | undefined) => Promise<PastedRecipe | undefined>;
-  onNew: (name: string, kind: FormulaKind, lines: readonly FormulaLine[]) => void;
-  onAdd: (lines: readonly FormulaLine[]) => void;
+  /** With what the recipe says beside its lines, as a note. */
+  onNew: (name: string, kind: FormulaKind, lines: readonly FormulaLine[], note: string | undefined) => void;
+  onAdd: (lines: readonly FormulaLine[], note: string | undefined) => void;
   onLeave: () => void;
 }) {
   const { text, rich, print } = useWords();
@@ -53,6 +55,7 @@ export function Paste(props: {
   const guessed = recipe?.doubts.find((doubt) => doubt.said.id === 'sauce.paste-system');
   const taken = system ?? (guessed?.said.params?.system as MeasureSystemId | undefined);
   const canTake = settled.length > 0 && open === 0;
+  const note = recipe && methodNote(recipe);
   return (
     <section ref={intoView} className="paste" aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`}>{text('bench.paste.title')}</h2>
@@ -107,9 +110,7 @@ export function Paste(props: {
               />
             ))}
           </ol>
-          {recipe.otherText.length > 0 ? (
-            <p className="small quiet">{text('bench.paste.aside', { lines: recipe.otherText.length })}</p>
-          ) : null}
+          {note ? <p className="small quiet">{text('bench.paste.aside', { note })}</p> : null}
           <div className="line-form">
             <Field
               label={text('bench.name')}
@@ -132,12 +133,12 @@ export function Paste(props: {
             <Key
               kind="first"
               disabled={!canTake}
-              onClick={() => props.onNew(name.trim() || text('bench.pasted-name'), kind, settled)}
+              onClick={() => props.onNew(name.trim() || text('bench.pasted-name'), kind, settled, note)}
             >
               {text('bench.paste.as-new')}
             </Key>
             {props.into ? (
-              <Key disabled={!canTake} onClick={() => props.onAdd(settled)}>
+              <Key disabled={!canTake} onClick={() => props.onAdd(settled, note)}>
                 {text('bench.paste.into', { name: props.into.name })}
               </Key>
             ) : null}

@@ -1,12 +1,6 @@
-import {
-  type Kind,
-  type Limits,
-  type Quantity,
-  quantity,
-  readCookQuantity,
-  withinLimits,
-} from '@pitwright/model';
+import { type Kind, type Limits, type Quantity, quantity } from '@pitwright/model';
 import { useEffect, useId, useState } from 'react';
+import { readFigure } from '../../parts/read-figure.ts';
 import { useWords } from '../../words.tsx';
 
 /** As it is read again: half the world reads a comma between digits as a decimal point. */
@@ -32,21 +26,20 @@ export function WrittenFigure<K extends Kind>(props: {
   const written = value ? legible(print.quantity(value)) : '';
   const [draft, setDraft] = useState(written);
   useEffect(() => setDraft(written), [written]);
-  const reading = readCookQuantity(draft, kind);
+  const reading = readFigure(draft, kind, limits, print.settings.units);
   const isEmpty = draft.trim() === '';
-  const isOutside = reading.ok && !withinLimits(reading.quantity, limits);
   const example = legible(print.quantity(props.example));
   const problem = isEmpty
     ? isNeeded
       ? text('web.figure.unread', { example })
       : undefined
-    : isOutside
-      ? text('web.figure.outside', {
-          low: print.quantity(quantity(kind, limits.min, limits.unit)),
-          high: print.quantity(quantity(kind, limits.max, limits.unit)),
-        })
-      : reading.ok
-        ? undefined
+    : reading.ok
+      ? undefined
+      : reading.why === 'outside'
+        ? text('web.figure.outside', {
+            low: print.quantity(quantity(kind, limits.min, limits.unit)),
+            high: print.quantity(quantity(kind, limits.max, limits.unit)),
+          })
         : text('web.figure.unread', { example });
   const keep = () => {
     if (draft === written || problem) return;

@@ -1,10 +1,15 @@
 import {
   type Cook,
   createEntry,
+  type Kind,
+  type Limits,
+  PIECE_LIMITS,
+  PIT_LIMITS,
   PIT_TYPES,
   type Piece,
   type PitType,
-  readCookQuantity,
+  printCookQuantity,
+  quantity,
 } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { biteName, capital, pitName } from '@pitwright/words';
@@ -17,6 +22,7 @@ import { DayPick } from '../../parts/day-pick.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
+import { readFigure } from '../../parts/read-figure.ts';
 import { Stepper } from '../../parts/stepper.tsx';
 import { Strip } from '../../parts/strip.tsx';
 import { saidWords } from '../../said.ts';
@@ -80,8 +86,13 @@ export default function NewCook() {
     }));
   const pits = [...state.pits.values()].filter((kept) => !kept.isRemoved);
 
-  const masses = answers.meats.map((meat) => readCookQuantity(meat.mass, 'mass'));
-  const heat = readCookQuantity(answers.heat, 'temperature');
+  const masses = answers.meats.map((meat) => readFigure(meat.mass, 'mass', PIECE_LIMITS.mass, units));
+  const heat = readFigure(answers.heat, 'temperature', PIT_LIMITS.temperature, units);
+  const outside = (kind: Kind, limits: Limits) =>
+    text('web.figure.outside', {
+      low: print.quantity(quantity(kind, limits.min, limits.unit)),
+      high: print.quantity(quantity(kind, limits.max, limits.unit)),
+    });
   const hour = readHour(answers, zone);
   const isWhole = heat.ok && hour !== undefined && masses.every((mass) => mass.ok);
   const what = answers.meats
@@ -182,8 +193,17 @@ export default function NewCook() {
                 <Field
                   label={text('web.new.mass')}
                   value={meat.mass}
-                  problem={mass.ok ? undefined : text('web.new.mass.problem', { written: meat.mass })}
+                  problem={
+                    mass.ok
+                      ? undefined
+                      : mass.why === 'outside'
+                        ? outside('mass', PIECE_LIMITS.mass)
+                        : text('web.new.mass.problem', { written: meat.mass })
+                  }
                   onChange={(event) => changeMeat(meat.key, { mass: event.target.value })}
+                  onBlur={() => {
+                    if (mass.ok) changeMeat(meat.key, { mass: printCookQuantity(mass.quantity) });
+                  }}
                 />
                 <Pick
                   label={text('web.new.bite')}
@@ -269,8 +289,17 @@ export default function NewCook() {
             <Field
               label={text('web.ask.heat')}
               value={answers.heat}
-              problem={heat.ok ? undefined : text('web.ask.heat.problem')}
+              problem={
+                heat.ok
+                  ? undefined
+                  : heat.why === 'outside'
+                    ? outside('temperature', PIT_LIMITS.temperature)
+                    : text('web.ask.heat.problem')
+              }
               onChange={(event) => change({ heat: event.target.value })}
+              onBlur={() => {
+                if (heat.ok) change({ heat: printCookQuantity(heat.quantity) });
+              }}
             />
           </div>
 
@@ -312,7 +341,7 @@ export default function NewCook() {
           </div>
           <div className="make">
             <span className="small" aria-live="polite">
-              {foresight && firstOn
+              {isWhole && foresight && firstOn
                 ? rich('web.new.so-far', {
                     chance: print.chance(foresight.plan.chanceAllOnTime, foresight.members),
                     hour: print.clock(firstOn),

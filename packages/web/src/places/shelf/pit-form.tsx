@@ -1,9 +1,10 @@
-import { createEntry, PIT_TYPES, type Pit, type PitType, readCookQuantity } from '@pitwright/model';
+import { createEntry, PIT_LIMITS, PIT_TYPES, type Pit, type PitType, quantity } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { pitName } from '@pitwright/words';
 import { useState } from 'react';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
+import { readFigure } from '../../parts/read-figure.ts';
 import { useKeeper } from '../../use-keeping.tsx';
 import { useWords } from '../../words.tsx';
 
@@ -14,7 +15,8 @@ export function PitForm(props: { onDone: () => void }) {
   const [type, setType] = useState<PitType>('kettle');
   const [name, setName] = useState('');
   const [heat, setHeat] = useState(print.settings.units === 'us' ? '250 °F' : '120 °C');
-  const reading = readCookQuantity(heat, 'temperature');
+  const limits = PIT_LIMITS.temperature;
+  const reading = readFigure(heat, 'temperature', limits, print.settings.units);
   const keep = () => {
     if (!reading.ok) return;
     const id = newId();
@@ -51,7 +53,16 @@ export function PitForm(props: { onDone: () => void }) {
       <Field
         label={text('web.ask.heat')}
         value={heat}
-        problem={reading.ok ? undefined : text('web.ask.heat.problem')}
+        problem={
+          reading.ok
+            ? undefined
+            : reading.why === 'outside'
+              ? text('web.figure.outside', {
+                  low: print.quantity(quantity('temperature', limits.min, limits.unit)),
+                  high: print.quantity(quantity('temperature', limits.max, limits.unit)),
+                })
+              : text('web.ask.heat.problem')
+        }
         onChange={(event) => setHeat(event.target.value)}
       />
       <div className="keys">
