@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, OUT_DIR, startApp, visit } from './app.ts';
+import { type App, type LightName, OUT_DIR, startApp, visit } from './app.ts';
 import { faultsOf, NO_FAULTS } from './looks.ts';
 import { LIGHTS, settled, turnTo } from './page.ts';
 import { STATES } from './states.ts';
@@ -34,12 +34,17 @@ afterAll(async () => {
   await app?.remove();
 });
 
-test.each(STATES)('$name', async ({ name, open, leave }) => {
+/** The lights a state is told in at one size: all, or one of them by turns. */
+const lightsOf = (index: number, isBrief?: boolean): readonly LightName[] =>
+  isBrief ? [LIGHTS[index % LIGHTS.length]!] : LIGHTS;
+
+test.each(STATES.map((state, index) => ({ ...state, index })))('$name', async (state) => {
+  const { name, open, leave, index, isBrief } = state;
   await page.setViewportSize(SIZES[0]);
   await open(page, app.url);
-  for (const size of SIZES) {
+  for (const [turn, size] of SIZES.entries()) {
     await page.setViewportSize(size);
-    for (const light of LIGHTS) {
+    for (const light of lightsOf(index + turn, isBrief)) {
       await turnTo(page, light);
       await settled(page);
       await page.screenshot({ path: join(SCREENS, `${name}-${size.width}-${light}.png`), fullPage: true });

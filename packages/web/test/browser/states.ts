@@ -6,12 +6,15 @@ export interface State {
   readonly name: string;
   /** The state in which its place is looked at by those who hear it, use keys or enlarge. */
   readonly isPlace?: boolean;
+  /** Told in one light at each size, another at each: its parts stand in every light elsewhere. */
+  readonly isBrief?: boolean;
   readonly open: (page: Page, url: string) => Promise<void>;
   readonly leave?: (page: Page) => Promise<void>;
 }
 
 const BIG = 'regatta-dinner';
 const TINY = 'two-racks-on-a-kettle';
+const HIGH = 'brisket-on-the-high-plain';
 
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const undo = async (page: Page): Promise<void> => {
@@ -24,6 +27,21 @@ async function openBench(page: Page, url: string): Promise<void> {
   await page.locator('.simmering svg').waitFor();
 }
 
+async function write(page: Page, label: string | RegExp, written: string): Promise<void> {
+  const field = page.getByLabel(label).first();
+  await field.fill(written);
+  await field.press('Enter');
+}
+
+/** What a cook has of a pit or a recipe, kept on the shelf and opened there. */
+async function openKept(page: Page, url: string, kept: { cook: RegExp; deed: string; path: string }) {
+  await page.goto(url);
+  await press(page, kept.cook);
+  await press(page, kept.deed);
+  await page.locator(`.shelf-row a[href^="${kept.path}"]`).first().click();
+  await page.locator('h1.answer').waitFor();
+}
+
 async function openWithStrip(page: Page, url: string, cook: string, place: string): Promise<void> {
   await page.goto(`${url}cook/${cook}/${place}`);
   await page.locator('.drawing svg').first().waitFor();
@@ -34,6 +52,7 @@ async function openWithStrip(page: Page, url: string, cook: string, place: strin
 export const STATES: readonly State[] = [
   {
     name: 'first-run',
+    isPlace: true,
     open: async (page, url) => {
       await page.goto(url);
       await page.getByRole('link', { name: /Regatta dinner/ }).waitFor();
@@ -199,6 +218,79 @@ export const STATES: readonly State[] = [
     },
     leave: async (page) => {
       for (let guest = 0; guest < 4; guest++) await undo(page);
+    },
+  },
+  {
+    name: 'pit',
+    isPlace: true,
+    isBrief: true,
+    open: (page, url) =>
+      openKept(page, url, { cook: /^More: Regatta dinner/, deed: 'Keep its pit', path: '/pit/' }),
+  },
+  {
+    name: 'recipe',
+    isPlace: true,
+    isBrief: true,
+    open: (page, url) =>
+      openKept(page, url, { cook: /^More: Two racks/, deed: 'Keep as a recipe', path: '/recipe/' }),
+  },
+  {
+    name: 'side-by-side',
+    isPlace: true,
+    isBrief: true,
+    open: async (page, url) => {
+      await page.goto(`${url}side-by-side?a=${TINY}&b=${BIG}`);
+      await page.locator('.two-strips svg').nth(1).waitFor();
+      await page.locator('.tried').first().waitFor({ state: 'detached' });
+    },
+  },
+  {
+    name: 'cook-chill',
+    isBrief: true,
+    open: async (page, url) => {
+      await openCook(page, url, TINY);
+      await press(page, 'More of stage 1');
+      await press(page, 'Another stage');
+      await page.locator('.stages select').filter({ hasText: 'chill' }).last().selectOption('chill');
+      await page.getByText(/its middle takes .+ from 57\s°C to 21\s°C/).waitFor();
+    },
+  },
+  {
+    name: 'cook-own-sides',
+    isBrief: true,
+    open: async (page, url) => {
+      await page.goto(`${url}cook/${HIGH}`);
+      await press(page, 'Change what it is');
+      await press(page, 'Not in the list? Tell its sides');
+      await write(page, 'Its length', '400 mm');
+      await write(page, 'Its width', '250 mm');
+      await page.getByLabel('Fat, by eye').waitFor();
+      await page.locator('.inside svg').first().waitFor();
+    },
+  },
+  {
+    name: 'bench-own',
+    isBrief: true,
+    open: async (page, url) => {
+      await openBench(page, url);
+      await press(page, 'Add a line');
+      await press(page, 'Ingredients of your own');
+      await page.getByRole('button', { name: 'Keep this label' }).click();
+      await page.locator('.label-form .field-error').first().waitFor();
+    },
+  },
+  {
+    name: 'bench-variant',
+    isBrief: true,
+    open: async (page, url) => {
+      await openBench(page, url);
+      await press(page, 'Another way to make it');
+      await page.getByLabel('Name of this way').fill('hotter');
+      await press(page, 'Add it');
+      await press(page, /^Chile, chipotle/);
+      await write(page, /: how much$/, '24 g');
+      await page.getByText(/Against the formula as written/).waitFor();
+      await press(page, 'Rename or take out');
     },
   },
 ];
