@@ -121,7 +121,7 @@ export const inside: DepthTimeField = (() => {
       p10S: [h(-5), h(-4.4), h(-3.7), h(-3.3)],
       p50S: [h(-4.3), h(-3.6), h(-3), h(-2.7)],
       p90S: [h(-3.5), h(-2.9), h(-2.3), h(-2)],
-      words: 'pulls apart 10:10–11:30',
+      words: ['pulls apart', '10:10–11:30'],
     },
     stall: { fromS: h(-11), toS: h(-8.5), lowC: 69, highC: 73 },
     changes: [{ atS: h(-7.2), words: 'paper 06:20' }],

@@ -1,6 +1,7 @@
 import {
   benchMessages,
   benchWaysMessages,
+  keepingUnits,
   METRIC,
   type MessageParams,
   type Printer,
@@ -34,7 +35,7 @@ export function ReaderProvider(props: { writing: Writing; zone: string; children
   const { units, clock, names } = props.writing;
   const { zone } = props;
   const value = useMemo(
-    () => printer({ units, clock, names, zone, keepWritten: false }),
+    () => keepingUnits(printer({ units, clock, names, zone, keepWritten: false })),
     [units, clock, names, zone],
   );
   return <Reader value={value}>{props.children}</Reader>;

@@ -27,4 +27,4 @@ export { type Printer, printer } from './printer.ts';
 export { writtenQuantity } from './quantity.ts';
 export { isSayable, say } from './say.ts';
 export { METRIC, type PrintSettings, US } from './settings.ts';
-export { unbroken } from './unbroken.ts';
+export { keepingUnits, unbroken } from './unbroken.ts';

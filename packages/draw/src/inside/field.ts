@@ -23,8 +23,8 @@ export interface DepthTimeField {
     readonly p10S: readonly number[];
     readonly p50S: readonly number[];
     readonly p90S: readonly number[];
-    /** Printed: `pulls apart 12:35–13:40`. */
-    readonly words?: string;
+    /** Printed, a line each: `pulls apart`, `12:35–13:40`. */
+    readonly words?: readonly string[];
   };
   readonly stall?: {
     readonly fromS: number;

@@ -1,10 +1,10 @@
 import { type Mark, path } from '../mark.ts';
-import { boxOf, text } from '../text.ts';
+import { type Anchor, boxOf, SMALLEST, text, widthOf } from '../text.ts';
 import type { Axis } from '../time/axis.ts';
-import { heatStep, LIGHT_WORDS_FROM_STEP } from '../tokens/heat.ts';
+import { heatFill, heatStep, LIGHT_WORDS_FROM_STEP } from '../tokens/heat.ts';
 import type { Voice } from '../voice.ts';
 import { type DepthTimeField, firstPassing, temperatureAt } from './field.ts';
-import type { MapBox } from './raster.ts';
+import type { Ink, MapBox } from './raster.ts';
 
 export type Box = ReturnType<typeof boxOf>;
 
@@ -20,13 +20,12 @@ export const onHeat = (celsius: number): string =>
 
 /** Thin lines with their figure on them; a figure is left out where it would touch another mark. */
 export function isolines(
-  field: DepthTimeField,
-  axis: Axis,
-  box: MapBox,
+  ground: Ground,
   trace: (celsius: number) => string,
   voice: Voice,
   taken: Box[],
 ): Mark[] {
+  const { field, axis, box } = ground;
   const lines: Mark[] = [];
   const figures: Mark[] = [];
   for (const { celsius, figure } of voice.isolines) {
@@ -52,6 +51,24 @@ export function isolines(
   return [...lines, ...figures];
 }
 
-/** Class of words placed over the map at a moment and depth. */
-export const wordsOver = (field: DepthTimeField, atS: number, depthShare: number): string =>
-  onHeat(temperatureAt(field, atS, depthShare));
+/** What words on the map stand on. */
+export interface Ground {
+  readonly field: DepthTimeField;
+  readonly axis: Axis;
+  readonly box: MapBox;
+  readonly ink: Ink;
+}
+
+/** Words on the map, in a rim of the heat under them: no line runs through a letter. */
+export function wordsOn(
+  { field, axis, box, ink }: Ground,
+  x: number,
+  y: number,
+  words: string,
+  anchor: Anchor,
+): Mark {
+  const middle = x + { start: 0.5, middle: 0, end: -0.5 }[anchor] * widthOf(words);
+  const celsius = temperatureAt(field, axis.at(middle), (y - SMALLEST / 3 - box.y) / box.height);
+  const stroke = heatFill(heatStep(celsius), ink);
+  return text(x, y, words, { anchor, className: `${onHeat(celsius)} onMap`, stroke });
+}

@@ -3,14 +3,24 @@ import { isNarrow } from '../drawing.ts';
 import { line, type Mark, mark, path, px, rect } from '../mark.ts';
 import { boxOf, text } from '../text.ts';
 import type { Axis } from '../time/axis.ts';
+import { rail } from '../time/rail.ts';
 import type { Voice } from '../voice.ts';
 import { type DepthTimeField, seriesAt, temperatureAt } from './field.ts';
-import { type Box, isolines, touches, wordsOver } from './figures.ts';
-import { biteLine, coldestPlane, dryingFront, measuredPoints, stageChanges, stallBracket } from './over.ts';
+import { type Box, type Ground, isolines, touches, wordsOn } from './figures.ts';
+import {
+  biteLine,
+  coldestPlane,
+  dryingFront,
+  measuredPoints,
+  stageNames,
+  stageRules,
+  stallBracket,
+} from './over.ts';
 import { heatSteps, type MapBox, tracer } from './raster.ts';
 
 const TOP = 22;
 const FOOT = 8;
+const RAIL_PX = 31;
 const FULL_HOUR_S = 3600;
 
 export interface DepthTimeMapOptions {
@@ -19,6 +29,8 @@ export interface DepthTimeMapOptions {
   /** Where the map ends [s since 1970 UTC]; missing: the last time of the field or the end of the axis. */
   readonly untilS?: number;
   readonly nowS?: number;
+  /** The axis is the map's own: its hours stand above it. */
+  readonly hasHours?: boolean;
   /** Height of the drawing [px]; missing: 200, or 300 narrow. */
   readonly height?: number;
 }
@@ -60,25 +72,35 @@ function depthNames(field: DepthTimeField, axis: Axis, box: MapBox, narrow: bool
   ];
 }
 
-/** The bite's words to the right of its line, or to the left where there is no room. */
-function biteWords(field: DepthTimeField, axis: Axis, box: MapBox, taken: Box[]): Mark[] {
+const LINE_PX = 17;
+/** Depths at which the bite's words may stand, tried in this order. */
+const BITE_DEPTHS = [0.5, 0.34, 0.66, 0.22, 0.78];
+
+/** The bite's words in two lines to the right of its line, or to the left, at the first depth where there is room. */
+function biteWords(ground: Ground, taken: Box[]): Mark[] {
+  const { field, axis, box } = ground;
   const { bite } = field;
   if (!bite?.words) return [];
   const late = bite.p90S.filter((atS) => Number.isFinite(atS));
   const early = bite.p10S.filter((atS) => Number.isFinite(atS));
-  const y = box.y + box.height * 0.5;
-  const right = axis.x(Math.max(...late)) + 8;
-  const left = axis.x(Math.min(...early)) - 8;
-  for (const [x, anchor] of [
-    [right, 'start'],
-    [left, 'end'],
-  ] as const) {
+  const sides = [
+    [axis.x(Math.max(...late)) + 8, 'start'],
+    [axis.x(Math.min(...early)) - 8, 'end'],
+  ] as const;
+  for (const [x, anchor] of sides) {
     if (!Number.isFinite(x)) continue;
-    const words = text(x, y, bite.words, { anchor, className: wordsOver(field, axis.at(x), 0.5) });
-    const room = boxOf(words);
-    if (room.x0 < box.x0 + 2 || room.x1 > box.x1 - 2 || taken.some((other) => touches(other, room))) continue;
-    taken.push(room);
-    return [words];
+    for (const depth of BITE_DEPTHS) {
+      const y = box.y + box.height * depth;
+      const words = bite.words.map((one, i) => wordsOn(ground, x, y + i * LINE_PX, one, anchor));
+      const rooms = words.map(boxOf);
+      const isFree = rooms.every(
+        (room) =>
+          room.x0 >= box.x0 + 2 && room.x1 <= box.x1 - 2 && !taken.some((other) => touches(other, room)),
+      );
+      if (!isFree) continue;
+      taken.push(...rooms);
+      return words;
+    }
   }
   return [];
 }
@@ -91,15 +113,17 @@ export function depthTimeMap(
   field: DepthTimeField,
   setting: Setting,
   voice: Voice,
-  { axis, untilS, nowS, height: asked }: DepthTimeMapOptions,
+  { axis, untilS, nowS, hasHours = false, height: asked }: DepthTimeMapOptions,
 ): Drawing {
   const narrow = isNarrow(setting.width);
-  const height = asked ?? (narrow ? 300 : 200);
+  const top = TOP + (hasHours ? RAIL_PX : 0);
+  const height = (asked ?? (narrow ? 300 : 200)) + top - TOP;
   const foot = narrow ? 26 : FOOT;
   const ink = setting.ink ?? 'colour';
   const firstS = Math.max(axis.fromS, field.timesS[0]!);
   const lastS = Math.min(axis.toS, untilS ?? Infinity, field.timesS[field.timesS.length - 1]!);
-  const box: MapBox = { x0: axis.x(firstS), x1: axis.x(lastS), y: TOP, height: height - TOP - foot };
+  const box: MapBox = { x0: axis.x(firstS), x1: axis.x(lastS), y: top, height: height - top - foot };
+  const ground: Ground = { field, axis, box, ink };
   const trace = tracer(field, axis, box);
   const taken: Box[] = [];
   const clip = `${setting.id}-map`;
@@ -108,11 +132,13 @@ export function depthTimeMap(
     ...coldestPlane(field, axis, box),
     ...biteLine(field, axis, box),
     ...dryingFront(field, axis, box),
-    ...stallBracket(field, axis, box, voice, taken),
-    ...biteWords(field, axis, box, taken),
+    ...stageRules(field, axis, box, taken),
+    ...stallBracket(ground, voice, taken),
+    ...biteWords(ground, taken),
   ];
-  const lines = isolines(field, axis, box, trace, voice, taken);
+  const lines = isolines(ground, trace, voice, taken);
   const marks: Mark[] = [
+    ...(hasHours ? rail(axis, voice, 0, RAIL_PX, { short: narrow }) : []),
     mark('clipPath', { id: clip }, [rect(box.x0, box.y, box.x1 - box.x0, box.height, '')]),
     mark('g', { clipPath: `url(#${clip})`, className: 'heatmap' }, [
       ...heatSteps(field, box, trace, ink),
@@ -121,7 +147,7 @@ export function depthTimeMap(
       ...measuredPoints(field, axis, box),
     ]),
     path(`M${px(box.x0)} ${px(box.y)}H${px(box.x1)}V${px(box.y + box.height)}H${px(box.x0)}Z`, 'frame'),
-    ...stageChanges(field, axis, box),
+    ...stageNames(field, axis, box),
     ...depthNames(field, axis, box, narrow, voice),
   ];
   return { width: setting.width, height, marks, ...inWords(field, voice, firstS, lastS) };

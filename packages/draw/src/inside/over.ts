@@ -3,7 +3,7 @@ import { boxOf, text, widthOf } from '../text.ts';
 import type { Axis } from '../time/axis.ts';
 import type { Voice } from '../voice.ts';
 import type { DepthTimeField } from './field.ts';
-import { type Box, touches, wordsOver } from './figures.ts';
+import { type Box, type Ground, touches, wordsOn } from './figures.ts';
 import type { MapBox } from './raster.ts';
 
 const depthY = (box: MapBox, share: number): number => box.y + Math.max(0, Math.min(1, share)) * box.height;
@@ -55,14 +55,9 @@ export function biteLine(field: DepthTimeField, axis: Axis, box: MapBox): Mark[]
   return marks;
 }
 
-/** A bracket under the stall with its temperatures. */
-export function stallBracket(
-  field: DepthTimeField,
-  axis: Axis,
-  box: MapBox,
-  voice: Voice,
-  taken: Box[],
-): Mark[] {
+/** A bracket under the stall with its temperatures, beside the rules of the stages that cross it. */
+export function stallBracket(ground: Ground, voice: Voice, taken: Box[]): Mark[] {
+  const { field, axis, box } = ground;
   const { stall } = field;
   if (!stall || !(stall.toS > stall.fromS)) return [];
   const [a, b] = [axis.x(stall.fromS), Math.min(box.x1, axis.x(stall.toS))];
@@ -74,28 +69,50 @@ export function stallBracket(
     params: { low: voice.degrees(stall.lowC), high: voice.temperatureC(stall.highC) },
   });
   const half = widthOf(words) / 2;
-  const middle = Math.max(box.x0 + half + 4, Math.min(box.x1 - half - 4, (a + b) / 2));
-  const label = text(middle, y - 7, words, {
-    anchor: 'middle',
-    className: wordsOver(field, axis.at(middle), share - 0.05),
-  });
+  const inside = (x: number) => Math.max(box.x0 + half + 4, Math.min(box.x1 - half - 4, x));
+  const at = (middle: number) => wordsOn(ground, middle, y - 7, words, 'middle');
+  // Over its bracket if it may be, else at either side of what stands there, never further off than its own end.
+  const places = [
+    (a + b) / 2,
+    a + half,
+    b - half,
+    a - half + 8,
+    b + half - 8,
+    ...taken
+      .flatMap(({ x0, x1 }) => [x0 - half - 5, x1 + half + 5])
+      .filter((x) => x + half > a && x - half < b),
+  ].map(inside);
+  const clear = places.map(at).find((label) => !taken.some((other) => touches(other, boxOf(label))));
+  const label = clear ?? at(places[0]!);
   taken.push(boxOf(label), { x0: a, x1: b, y0: y - 2, y1: y + 8 });
   return [path(`M${px(a)} ${px(y + 6)}v-6H${px(b)}v6`, 'bracket'), label];
 }
 
-/** Upright dashes where a stage changes, its words above the frame where they do not touch. */
-export function stageChanges(field: DepthTimeField, axis: Axis, box: MapBox): Mark[] {
-  const taken: Box[] = [];
-  return (field.changes ?? []).flatMap(({ atS, words }) => {
+/** Changes of stage that lie within the map. */
+const changesIn = (field: DepthTimeField, axis: Axis, box: MapBox) =>
+  (field.changes ?? []).flatMap(({ atS, words }) => {
     const x = axis.x(atS);
-    if (!(x > box.x0 && x < box.x1)) return [];
-    const rule = line(x, box.y, x, box.y + box.height, 'stageLine');
+    return x > box.x0 && x < box.x1 ? [{ x, words }] : [];
+  });
+
+/** Upright dashes where a stage changes; the words of the map keep clear of them. */
+export function stageRules(field: DepthTimeField, axis: Axis, box: MapBox, taken: Box[]): Mark[] {
+  return changesIn(field, axis, box).map(({ x }) => {
+    taken.push({ x0: x - 1, x1: x + 1, y0: box.y, y1: box.y + box.height });
+    return line(x, box.y, x, box.y + box.height, 'stageLine');
+  });
+}
+
+/** Names of the stages above the frame, where they do not touch. */
+export function stageNames(field: DepthTimeField, axis: Axis, box: MapBox): Mark[] {
+  const taken: Box[] = [];
+  return changesIn(field, axis, box).flatMap(({ x, words }) => {
     const isNearEnd = x + 5 + widthOf(words) > box.x1;
     const label = text(isNearEnd ? x - 5 : x + 5, box.y - 6, words, { anchor: isNearEnd ? 'end' : 'start' });
     const room = boxOf(label);
-    if (taken.some((other) => touches(other, room))) return [rule];
+    if (taken.some((other) => touches(other, room))) return [];
     taken.push(room);
-    return [rule, line(x, box.y - 16, x, box.y, 'tick'), label];
+    return [line(x, box.y - 16, x, box.y, 'tick'), label];
   });
 }
 

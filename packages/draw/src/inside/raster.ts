@@ -14,6 +14,9 @@ export interface MapBox {
   readonly height: number;
 }
 
+/** In colours, or in greys of the same order. */
+export type Ink = 'colour' | 'black';
+
 /** The region at or above `threshold` as one path within the box. */
 type Tracer = (threshold: number) => string;
 
@@ -55,12 +58,7 @@ function written(
 }
 
 /** Temperature as colour in steps of 5 °C, each region laid over the one below it. */
-export function heatSteps(
-  field: DepthTimeField,
-  box: MapBox,
-  trace: Tracer,
-  ink: 'colour' | 'black',
-): Mark[] {
+export function heatSteps(field: DepthTimeField, box: MapBox, trace: Tracer, ink: Ink): Mark[] {
   const all = field.temperaturesC.flatMap((row) => Array.from(row));
   const low = heatStep(Math.min(...all.filter(Number.isFinite)));
   const high = heatStep(Math.max(...all.filter(Number.isFinite)));

@@ -1,5 +1,5 @@
 import { line, type Mark, rect } from '../mark.ts';
-import { text, widthOf } from '../text.ts';
+import { boxOf, text, widthOf } from '../text.ts';
 import type { HandLane, JobBox, LaneJob, LanePlace } from './data.ts';
 
 const ROW = { wide: 24, narrow: 24 };
@@ -7,7 +7,7 @@ const BOX = 14;
 const TOP = { wide: 7, narrow: 28 };
 const LEAST_BOX = 5;
 /** With more rows than this the fullest hours lose their words. */
-const MOST_ROWS = 11;
+const MOST_ROWS = 14;
 const GAP = 8;
 /** Words beside a box stand off by this much [px]. */
 const OFF = 4;
@@ -65,7 +65,8 @@ function inRows(jobs: readonly LaneJob[], place: LanePlace): PlacedJob[] {
     if (at < 0 && rows.length >= MOST_ROWS) {
       // Its words stand in the list of jobs: a box without them keeps the lane within one look.
       ways = [{ side: 'none', from: x, to: x + width }];
-      at = free();
+      // Below the others, whose words need the room beside it.
+      at = rows.findLastIndex((taken) => isFree(taken, ways[0]!));
     }
     if (at < 0) at = rows.push([]) - 1;
     const way = ways.find((one) => isFree(rows[at]!, one))!;
@@ -88,9 +89,20 @@ function room({ job, box }: PlacedJob, { axis }: LanePlace): Mark[] {
   ];
 }
 
+function jobWords({ job, box, side }: PlacedJob, { axis }: LanePlace): Mark {
+  const isLeft = side === 'left';
+  const x = isLeft ? box.x - OFF : box.x + box.width + OFF;
+  const anchor = isLeft ? 'end' : 'start';
+  const className = job.isOpen ? 'ink strong' : 'ink';
+  const words = text(x, box.y + 11.5, job.words, { anchor, className });
+  const { x0, x1 } = boxOf(words);
+  // The dotted rule of a fold does not run through letters.
+  const isOnFold = axis.stretches.some((stretch) => stretch.x0 > x0 && stretch.x0 < x1);
+  return isOnFold ? text(x, box.y + 11.5, job.words, { anchor, className: `${className} halo` }) : words;
+}
+
 function jobMarks(placed: PlacedJob, place: LanePlace): Mark[] {
   const { job, box, side } = placed;
-  const isLeft = side === 'left';
   const was =
     job.wasS === undefined ? [] : [rect(place.axis.x(job.wasS), box.y, box.width, box.height, 'was')];
   const pin = job.isPinned
@@ -101,14 +113,7 @@ function jobMarks(placed: PlacedJob, place: LanePlace): Mark[] {
     ...was,
     rect(box.x, box.y, box.width, box.height, job.isOpen ? 'jobOpen' : 'jobBox'),
     ...pin,
-    ...(side !== 'none'
-      ? [
-          text(isLeft ? box.x - OFF : box.x + box.width + OFF, box.y + 11.5, job.words, {
-            anchor: isLeft ? 'end' : 'start',
-            className: job.isOpen ? 'ink strong' : 'ink',
-          }),
-        ]
-      : []),
+    ...(side !== 'none' ? [jobWords(placed, place)] : []),
   ];
 }
 

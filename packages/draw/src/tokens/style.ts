@@ -2,7 +2,7 @@
 export const DRAWING_STYLE = `
 svg{display:block;overflow:visible}
 svg text{font-family:var(--sans,"Ysabeau Office","Gill Sans","Lato","DejaVu Sans Condensed",sans-serif);font-variant-numeric:tabular-nums lining-nums;font-weight:var(--w,500);fill:var(--ink)}
-text.ink2{fill:var(--ink2)} text.strong{font-weight:var(--wb,700)} text.onHeat{fill:#fff;font-weight:650} text.onLight{fill:#14201c;font-weight:650}
+text.ink2{fill:var(--ink2)} text.strong{font-weight:var(--wb,700)} text.onHeat{fill:#fff;font-weight:650} text.onLight{fill:#14201c;font-weight:650} text.onMap{paint-order:stroke;stroke-width:4px;stroke-linejoin:round}
 .halo{paint-order:stroke;stroke:var(--sheet);stroke-width:4px;stroke-linejoin:round}
 .tick{stroke:var(--ink);stroke-width:1} .rule1{stroke:var(--ink);stroke-width:1.6} .rule0{stroke:var(--rule);stroke-width:1}
 .grid1{stroke:var(--grid1);stroke-width:1} .grid0{stroke:var(--grid0);stroke-width:1}

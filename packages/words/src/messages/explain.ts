@@ -25,6 +25,12 @@ function sharePart({ si }: Quantity): string {
 const when = (until: Quantity | string, print: Printer): string =>
   typeof until === 'string' ? print.aboutClock(until) : print.elapsedS(until.si);
 
+/** `rises 9 °C an hour`, `falls 6 °C an hour`, `stands still` under half a degree. */
+function rises({ si }: Quantity, print: Printer): string {
+  if (Math.abs(si) < 0.5) return 'stands still';
+  return `${si > 0 ? 'rises' : 'falls'} ${print.differenceK(Math.abs(si))} an hour`;
+}
+
 /** Why a piece is where it is: what holds it back now, and when that ends. One plain sentence each. */
 export const explainMessages = messages({
   'explain.warms': (p: Heat & { surface: Quantity }, print) =>
@@ -32,9 +38,9 @@ export const explainMessages = messages({
   'explain.stall': (p: Heat & { until: Quantity | string; ends: string }, print) =>
     `The stall: juice comes out and drying it off takes ${sharePart(p.dries).toLowerCase()}. The middle hangs at ${celsius(p.core, print)} until about ${when(p.until, print)}; ${STALL_ENDS[p.ends] ?? p.ends} ends it sooner.`,
   'explain.dries': (p: Heat & { rise: Quantity; until?: Quantity | string }, print) =>
-    `${sharePart(p.dries)} dries it; the middle, ${celsius(p.core, print)}, rises ${print.differenceK(p.rise.si)} an hour.`,
+    `${sharePart(p.dries)} dries it; the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.`,
   'explain.wrapped': (p: Heat & { rise: Quantity }, print) =>
-    `In foil next to nothing dries: the heat warms it, ${print.differenceK(p.rise.si)} an hour in the middle, now ${celsius(p.core, print)}. Only its thickness holds it back.`,
+    `In foil next to nothing dries: the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}. Only its thickness holds it back.`,
   'explain.held': (p: Heat & { ends: string }, print) =>
     `Drying through the bark takes ${sharePart(p.dries).toLowerCase()}: the middle stays at ${celsius(p.core, print)}. That does not end by itself; ${STALL_ENDS[p.ends] ?? p.ends} ends it.`,
   'explain.rests': (p: { core: Quantity; surface: Quantity }, print) =>

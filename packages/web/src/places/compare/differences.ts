@@ -55,7 +55,7 @@ function told({ cook, print }: Side, shared: ReadonlySet<string>, text: Text): F
   ]);
   for (const piece of cook.pieces) {
     const { letter } = piece;
-    const mass = piece.mass ? ` × ${print.quantity(piece.mass)}` : '';
+    const mass = piece.mass ? `\u00a0×\u00a0${print.quantity(piece.mass)}` : '';
     figures.set(text('web.two.meat', { letter }), `${pieceName(piece, print)}, ${piece.count}${mass}`);
     if (!shared.has(letter)) continue;
     figures.set(text('web.two.bite', { letter }), biteName(piece.bite));

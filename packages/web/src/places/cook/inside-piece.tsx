@@ -1,4 +1,11 @@
-import { type Axis, type DepthTimeField, depthTimeMap, heatLedger } from '@pitwright/draw';
+import {
+  type Axis,
+  type DepthTimeField,
+  depthTimeMap,
+  heatLedger,
+  isNarrow,
+  timeAxis,
+} from '@pitwright/draw';
 import { type CookPlan, type Zone, zonesOfCut } from '@pitwright/engine';
 import type { Cook, CutId, Piece, Said } from '@pitwright/model';
 import { biteName, stageName } from '@pitwright/words';
@@ -36,7 +43,7 @@ export function InsidePiece(props: {
   const [isLedgerOpen, setLedgerOpen] = useState(false);
   const voice = useVoice();
   const id = useId().replace(/[^a-z0-9]/gi, '');
-  const { kept, piece, plan, axis, width, inside } = props;
+  const { kept, piece, plan, width, inside } = props;
   const planned = plan.pieces.find((one) => one.pieceId === piece.id);
   const title = text('web.inside', { name: pieceName(piece, print) });
   if (!inside || !planned)
@@ -47,6 +54,8 @@ export function InsidePiece(props: {
       </section>
     );
   const onS = secondsOf(planned.onAt);
+  const tableS = secondsOf(kept.table.at);
+  const axis = axisOf(props.axis, { onS, tableS, width });
   const absolute = (times: readonly number[]) => times.map((time) => onS + time);
   const { field, ledger, why } = inside;
   const roomPx = axis.x(onS) - LABELS_PX;
@@ -66,8 +75,8 @@ export function InsidePiece(props: {
             p90S: absolute(field.bite.p90S),
             words:
               isReached && props.zone === undefined
-                ? `${biteName(piece.bite)} ${voice.clockRange(ready.p10, ready.p90)}`
-                : biteName(piece.bite),
+                ? [biteName(piece.bite), voice.clockRange(ready.p10, ready.p90)]
+                : [biteName(piece.bite)],
           },
         }
       : {}),
@@ -97,7 +106,7 @@ export function InsidePiece(props: {
       <div className={isBeside ? 'inside-drawn beside' : 'inside-drawn'}>
         <ol className="why" style={isBeside ? { width: roomPx } : undefined}>
           {why
-            .filter(({ atS }) => onS + atS < secondsOf(kept.table.at))
+            .filter(({ atS }) => onS + atS < tableS)
             .map(({ atS, said }) => (
               <li key={atS}>
                 <b>{print.aboutClock(instantOf(onS + atS))}</b> {saidWords(byTheHour(said, onS), print)}
@@ -108,7 +117,8 @@ export function InsidePiece(props: {
           <Drawn
             drawing={depthTimeMap(drawn, { width, id }, voice, {
               axis,
-              untilS: secondsOf(kept.table.at),
+              untilS: tableS,
+              hasHours: axis !== props.axis,
               // Before the cook all of it is ahead, and nothing is told apart by saying so.
               ...(Date.now() / 1000 > onS ? { nowS: Date.now() / 1000 } : {}),
             })}
@@ -135,6 +145,16 @@ export function InsidePiece(props: {
     </section>
   );
 }
+
+/** On a phone a piece that takes little of the days has an axis of its own: too narrow, nothing can be read in it. */
+function axisOf(axis: Axis, at: { onS: number; tableS: number; width: number }): Axis {
+  const { onS, tableS, width } = at;
+  const isSqueezed = isNarrow(width) && axis.x(tableS) - axis.x(onS) < LEAST_SHARE * width;
+  return isSqueezed && tableS > onS
+    ? timeAxis(axis.x0, axis.x1, [{ fromS: onS, toS: tableS, scale: 1 }])
+    : axis;
+}
+const LEAST_SHARE = 0.6;
 
 /** An end that was told as a time since meat-on, by the hour of this plan. */
 function byTheHour(said: Said, onS: number): Said {

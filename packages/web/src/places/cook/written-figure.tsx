@@ -3,8 +3,9 @@ import { useEffect, useId, useState } from 'react';
 import { readFigure } from '../../parts/read-figure.ts';
 import { useWords } from '../../words.tsx';
 
-/** As it is read again: half the world reads a comma between digits as a decimal point. */
-const legible = (printed: string): string => printed.replace(/(\d),(?=\d{3})/g, '$1');
+/** As it is written by hand and read again: half the world reads a comma between digits as a decimal point. */
+const legible = (printed: string): string =>
+  printed.replace(/(\d),(?=\d{3})/g, '$1').replaceAll('\u00a0', ' ');
 
 /** A figure with its unit, written by hand. Kept when it reads and lies between its limits; emptied, it is not told. */
 export function WrittenFigure<K extends Kind>(props: {
