@@ -54,7 +54,14 @@ export async function openJournal(store: Store): Promise<Journal> {
   });
   await catchUp();
 
-  const write = async (...drafts: readonly EntryDraft[]) => {
+  // One deed after another: an undo looks at what the deed before it left behind.
+  let doing: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(deed: () => Promise<T>): Promise<T> => {
+    const turn = doing.catch(() => undefined).then(deed);
+    doing = turn;
+    return turn;
+  };
+  const put = async (drafts: readonly EntryDraft[]) => {
     const entries = await store.write(drafts);
     await catchUp();
     return entries;
@@ -67,15 +74,17 @@ export async function openJournal(store: Store): Promise<Journal> {
     get state() {
       return history.state;
     },
-    write,
-    async undo(subject) {
-      const draft = undoEntry(history, store.device, subject);
-      return draft && (await write(draft))[0];
-    },
-    async redo(subject) {
-      const draft = redoEntry(history, store.device, subject);
-      return draft && (await write(draft))[0];
-    },
+    write: (...drafts) => inTurn(() => put(drafts)),
+    undo: (subject) =>
+      inTurn(async () => {
+        const draft = undoEntry(history, store.device, subject);
+        return draft && (await put([draft]))[0];
+      }),
+    redo: (subject) =>
+      inTurn(async () => {
+        const draft = redoEntry(history, store.device, subject);
+        return draft && (await put([draft]))[0];
+      }),
     watch: (listener) => watchers.add(listener),
     async close() {
       isClosed = true;

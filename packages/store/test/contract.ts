@@ -247,6 +247,22 @@ export const CONTRACT: readonly Claim[] = [
     },
   },
   {
+    name: 'deeds in quick succession each see the one before: two undos take back two changes',
+    async holds({ open }) {
+      const journal = await openJournal(await open('journal-quick'));
+      const name = () => journal.state.cooks.get('dinner')?.document.name;
+      const first = journal.write(create);
+      await Promise.all([first, journal.write(rename('Supper')), journal.write(rename('Lunch'))]);
+      await Promise.all([journal.undo(), journal.undo()]);
+      same(name(), 'Dinner');
+      await Promise.all([journal.redo(), journal.redo()]);
+      same(name(), 'Lunch');
+      await Promise.all([journal.write(rename('Breakfast')), journal.undo()]);
+      same(name(), 'Lunch');
+      await journal.close();
+    },
+  },
+  {
     name: 'a journal takes in what its store receives',
     async holds({ open }) {
       const journal = await openJournal(await open('journal-receives'));

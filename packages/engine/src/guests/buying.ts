@@ -166,8 +166,19 @@ function formulaLines(cook: Cook, market: Market): BuyLine[] {
   });
 }
 
-/** Three others of its category, nearest in sugars, water and salt. */
+/** The same thing in another measure is no other thing to buy. */
+const bought = (id: string): string => id.replace(/_(?:packed|loose)$/, '');
+
+/**
+ * Three others of its category, nearest in sugars, water and salt, none of which brings an allergen along. Of
+ * condiments none: there the taste decides, and capers would stand in for a pepper sauce.
+ */
 function nearestOf(row: Ingredient): string[] {
+  if (row.category === 'condiment') return [];
+  const bringsNothing = (other: Ingredient): boolean =>
+    (!other.allergensUnknown || row.allergensUnknown === true) &&
+    other.allergensUs.every((one) => row.allergensUs.includes(one)) &&
+    other.allergensEu.every((one) => row.allergensEu.includes(one));
   const apart = (other: Ingredient): number => {
     const [a, b] = [row.per100g, other.per100g];
     return (
@@ -180,7 +191,11 @@ function nearestOf(row: Ingredient): string[] {
     allIngredients()
       // A curing salt is nobody's stand-in: too much of it poisons.
       .filter(
-        (other) => other.category === row.category && other.id !== row.id && !other.id.startsWith('cure_'),
+        (other) =>
+          other.category === row.category &&
+          bought(other.id) !== bought(row.id) &&
+          !other.id.startsWith('cure_') &&
+          bringsNothing(other),
       )
       .sort((a, b) => apart(a) - apart(b) || (a.id < b.id ? -1 : 1))
       .slice(0, 3)

@@ -2,6 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exampleCook } from '../../../../validation/scenarios/kitchens.ts';
+import { allIngredients } from '../food/data/ingredients.ts';
+import { findIngredient } from '../sauce/formulaLines.ts';
 import { allergenTable } from './at-risk.ts';
 import { buyingList } from './buying.ts';
 import { withGuests, withOtherCut } from './changes.ts';
@@ -134,6 +136,23 @@ describe('buying', () => {
     expect(salt).toMatchObject({ haveKg: 0.01, packs: 2 });
     expect(salt.cost).toBeCloseTo(0.2, 12);
     expect(list.costPerGuest).toBeCloseTo(0.2 / 18, 12);
+  });
+
+  test('what would do in its place brings no allergen, is no other measure of it, and is never a condiment', () => {
+    const one = (ingredient: string) => ({
+      ingredient,
+      amount: { kind: 'mass' as const, si: 0.1 },
+    });
+    const rows = allIngredients();
+    const all = { ...cook, formulas: [{ ...cook.formulas[0]!, lines: rows.map(({ id }) => one(id)) }] };
+    const { lines } = buyingList(all, 0, neededByS);
+    const others = (id: string) => lines.find((line) => line.what === id)!.substitutes;
+    expect(others('hot_sauce_vinegar')).toEqual([]);
+    expect(others('sugar_brown_packed')).not.toContain('sugar_brown_loose');
+    expect(others('vinegar_cider_5')).toContain('vinegar_white_5');
+    for (const { id, allergensUs } of rows)
+      for (const other of others(id))
+        expect(allergensUs).toEqual(expect.arrayContaining([...findIngredient(other)!.allergensUs]));
   });
 
   test('a frozen 3.6 kg shoulder goes into the fridge two days before (24 h for 4 lb, USDA)', () => {

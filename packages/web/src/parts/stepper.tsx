@@ -1,3 +1,4 @@
+import { useRef, useState } from 'react';
 import { useWords } from '../words.tsx';
 import { Key } from './key.tsx';
 
@@ -9,11 +10,26 @@ export function Stepper(props: {
   max: number;
   step?: number;
   show?: (value: number) => string;
-  onStep: (value: number) => void;
+  /** What it gives back is waited for: until then the next tap counts on from here. */
+  onStep: (value: number) => unknown;
   atPit?: boolean;
 }) {
   const { text } = useWords();
-  const { value, min, max, step = 1, what, onStep, atPit = false } = props;
+  const { min, max, step = 1, what, onStep, atPit = false } = props;
+  // Taps come faster than they are written down: each counts from the one before it, not from what is kept by then.
+  const [ahead, setAhead] = useState<number>();
+  const latest = useRef<number>(undefined);
+  const value = ahead ?? props.value;
+  const move = async (by: number) => {
+    const next = (latest.current ?? props.value) + by;
+    if (next < min - 1e-9 || next > max + 1e-9) return;
+    latest.current = next;
+    setAhead(next);
+    await onStep(next);
+    if (latest.current !== next) return;
+    latest.current = undefined;
+    setAhead(undefined);
+  };
   return (
     <span className="stepper">
       <Key
@@ -21,7 +37,7 @@ export function Stepper(props: {
         atPit={atPit}
         aria-label={text('web.one-fewer', { what })}
         disabled={value - step < min - 1e-9}
-        onClick={() => onStep(value - step)}
+        onClick={() => void move(-step)}
       >
         −
       </Key>
@@ -31,7 +47,7 @@ export function Stepper(props: {
         atPit={atPit}
         aria-label={text('web.one-more', { what })}
         disabled={value + step > max + 1e-9}
-        onClick={() => onStep(value + step)}
+        onClick={() => void move(step)}
       >
         +
       </Key>

@@ -64,6 +64,27 @@ describe('guests', () => {
     await expect.poll(answer).toBe(before);
   });
 
+  test('taps in quick succession all count, and so do undos', async () => {
+    await open('guests');
+    const count = page.locator('.who li').first().locator('output');
+    const adults = Number(await count.textContent());
+    const tap = (name: string, times: number) =>
+      page
+        .getByRole('button', { name })
+        .first()
+        .evaluate((key: HTMLElement, n) => {
+          for (let i = 0; i < n; i++) key.click();
+        }, times);
+    await tap('One more: Adults', 4);
+    await expect.poll(() => count.textContent()).toBe(String(adults + 4));
+    await page
+      .getByText(`${adults + 4} at table`)
+      .first()
+      .waitFor();
+    await tap('Undo', 4);
+    await expect.poll(() => count.textContent()).toBe(String(adults));
+  });
+
   test('the shop has only another cut: the list and the sentence follow', async () => {
     await open('guests');
     await page.getByText('The shop has only …').click();

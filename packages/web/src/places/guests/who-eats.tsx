@@ -12,7 +12,7 @@ const MOST_DISHES = 12;
 const APPETITES = ['small', 'ordinary', 'big'] as const;
 
 /** Adults, children, appetite, other dishes; and the two messages that come on the last day. */
-export function WhoEats(props: { cook: Cook; onKeep: (cook: Cook) => void }) {
+export function WhoEats(props: { cook: Cook; onKeep: (cook: Cook) => unknown }) {
   const { text } = useWords();
   const { cook, onKeep } = props;
   const { guests } = cook;
@@ -69,7 +69,7 @@ const QUARTER_MS = 3 * STEP_MS;
 const LONGEST_WINDOW_MS = 6 * 3_600_000;
 
 /** The serving hour and how long it is served. */
-export function When(props: { cook: Cook; onKeep: (cook: Cook) => void }) {
+export function When(props: { cook: Cook; onKeep: (cook: Cook) => unknown }) {
   const { text, print } = useWords();
   const { cook, onKeep } = props;
   const at = Date.parse(cook.table.at);

@@ -12,7 +12,7 @@ import { WrittenFigure } from '../cook/written-figure.tsx';
 const MOST_ALIKE = 60;
 
 /** What goes on the pit, and through which stages: all of it can be written over where it stands. */
-export function RecipePieces(props: { recipe: Recipe; onKeep: (recipe: Recipe) => void }) {
+export function RecipePieces(props: { recipe: Recipe; onKeep: (recipe: Recipe) => unknown }) {
   const { text, print } = useWords();
   const { recipe, onKeep } = props;
   return (

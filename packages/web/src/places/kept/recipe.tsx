@@ -59,7 +59,7 @@ function RecipeSheet({ kept }: { kept: Kept<Recipe> }) {
           </Key>
         </KeptKeys>
         <div className="kept-parts">
-          <RecipePieces recipe={recipe} onKeep={(changed) => void keep(changed)} />
+          <RecipePieces recipe={recipe} onKeep={keep} />
           <div>
             <section>
               <h2>{text('web.recipe.formulas')}</h2>
