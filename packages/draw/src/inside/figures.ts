@@ -18,7 +18,10 @@ const DEPTHS = [0.5, 0.62, 0.4, 0.72, 0.3, 0.82, 0.9, 0.2];
 export const onHeat = (celsius: number): string =>
   heatStep(celsius) >= LIGHT_WORDS_FROM_STEP ? 'onHeat' : 'onLight';
 
-/** Thin lines with their figure on them; a figure is left out where it would touch another mark. */
+/**
+ * Thin lines with their figure on them. A figure gives way to other marks along its line; where lines crowd, every
+ * second or third is left without, so that what is written stands in one row and in order.
+ */
 export function isolines(
   ground: Ground,
   trace: (celsius: number) => string,
@@ -28,6 +31,7 @@ export function isolines(
   const { field, axis, box } = ground;
   const lines: Mark[] = [];
   const figures: Mark[] = [];
+  const written: Box[] = [];
   for (const { celsius, figure } of voice.isolines) {
     const d = trace(celsius);
     if (!d) continue;
@@ -43,8 +47,10 @@ export function isolines(
       const isInside =
         room.x0 > box.x0 + 2 && room.x1 < box.x1 - 2 && room.y0 > box.y && room.y1 < box.y + box.height;
       if (!isInside || taken.some((other) => touches(other, room))) continue;
-      taken.push(room);
-      figures.push(words);
+      if (!written.some((other) => touches(other, room))) {
+        written.push(room);
+        figures.push(words);
+      }
       break;
     }
   }
