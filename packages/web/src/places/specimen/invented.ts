@@ -87,6 +87,7 @@ export const INSIDE: DepthTimeField = {
     p10S: [before(5), before(4.4), before(3.7), before(3.3)],
     p50S: [before(4.3), before(3.6), before(3), before(2.7)],
     p90S: [before(3.5), before(2.9), before(2.3), before(2)],
+    words: ['pulls apart', '10:10–11:30'],
   },
   stall: { fromS: before(11), toS: before(8.5), lowC: 69, highC: 73 },
 };
