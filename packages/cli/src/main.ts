@@ -7,6 +7,11 @@ import { addStoreCommands } from './store/commands.ts';
  */
 export async function main(argv: readonly string[]): Promise<number> {
   let status = 0;
+  // Whoever reads along may have seen enough, as `head` has: that is no fault.
+  process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
+    if (fault.code !== 'EPIPE') throw fault;
+    process.exit(0);
+  });
   const streams = {
     out: (text: string) => void process.stdout.write(text),
     err: (text: string) => void process.stderr.write(text),
