@@ -218,6 +218,7 @@ export const STATES: readonly State[] = [
     },
     leave: async (page) => {
       for (let guest = 0; guest < 4; guest++) await undo(page);
+      await page.getByText('4 at table').first().waitFor();
     },
   },
   {
