@@ -12,7 +12,7 @@ import type { Writing } from '../words.tsx';
 function bareUnit(kind: Kind, value: number, units: Writing['units']): string | undefined {
   const isUs = units === 'us';
   if (kind === 'temperature') return isUs ? '°F' : '°C';
-  if (kind === 'mass') return isUs ? 'lb' : 'kg';
+  // A mass is asked for its unit: labels carry both.
   // Millimetres or centimetres: asked, save for nothing at all.
   if (kind === 'length') return isUs ? 'in' : value === 0 ? 'mm' : undefined;
   // 8 is 8 %; 0.08 is read as a share before it comes here.
