@@ -23,6 +23,8 @@ export const PIECE_LIMITS = {
 export const STAGE_LIMITS = {
   for: { min: 1, max: 48 * 60, unit: 'min' },
   at: { min: -30, max: 150, unit: '°C' },
+  /** Air or ice water round a chill. */
+  chillAt: { min: -30, max: 10, unit: '°C' },
   pit: { min: 50, max: 350, unit: '°C' },
   liquid: { min: 0, max: 2, unit: 'L' },
   every: { min: 5, max: 12 * 60, unit: 'min' },

@@ -87,6 +87,10 @@ const spritz: Form<Spritz> = record<Spritz>(
   },
 );
 
+type Place = NonNullable<Stage['in']>;
+const WARM_PLACES: readonly Place[] = ['pit', 'oven', 'box', 'warmer', 'tray'];
+const COLD_PLACES: readonly Place[] = ['fridge', 'ice-bath'];
+
 const WRAPPED: readonly StageKind[] = ['foil', 'paper'];
 
 /** Keys that only some kinds of stage have. */
@@ -105,6 +109,15 @@ function checkStage(stage: Partial<WrittenStage>, locate: (key: string) => Node,
   if (stage.liquid && !WRAPPED.includes(kind)) refuse('liquid');
   if (stage.at && !isResting) refuse('at');
   if (stage.pit && isResting) refuse('pit');
+  const places = kind === 'chill' ? COLD_PLACES : WARM_PLACES;
+  if (stage.in && !places.includes(stage.in))
+    reader.report(locate('in'), 'file.unknown-word', { text: stage.in, words: places.join(', ') });
+  if (kind === 'chill' && stage.at && !withinLimits(stage.at, STAGE_LIMITS.chillAt))
+    reader.report(locate('at'), 'file.outside', {
+      text: printCookQuantity(stage.at),
+      min: '-30 °C',
+      max: '10 °C',
+    });
   if (stage.until?.by === 'table' && !isResting)
     reader.report(locate('until'), 'file.until-table', { stage: kind });
 }
@@ -114,7 +127,7 @@ const writtenStage = record<WrittenStage>(
     kind: required('stage', word(STAGE_KINDS)),
     for: optional('for', measure('time', STAGE_LIMITS.for)),
     until: optional('until', until),
-    in: optional('in', word(['pit', 'oven', 'box', 'warmer', 'tray', 'fridge', 'ice-bath'])),
+    in: optional('in', word([...WARM_PLACES, ...COLD_PLACES])),
     at: optional('at', measure('temperature', STAGE_LIMITS.at)),
     pit: optional('pit', measure('temperature', STAGE_LIMITS.pit)),
     liquid: optional('liquid', measure('volume', STAGE_LIMITS.liquid)),

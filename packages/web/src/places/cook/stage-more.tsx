@@ -95,7 +95,7 @@ export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell }) {
           label={text('web.stage.air')}
           kind="temperature"
           value={stage.at}
-          limits={STAGE_LIMITS.at}
+          limits={stage.kind === 'chill' ? STAGE_LIMITS.chillAt : STAGE_LIMITS.at}
           example={quantity('temperature', AIR_C[place] ?? 20, '°C')}
           onKeep={(at) => tell({ at })}
         />
