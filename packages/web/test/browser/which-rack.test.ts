@@ -20,7 +20,7 @@ test('a rack that was labelled wrongly is taken for what it is', async () => {
   await part.getByLabel('Bones', { exact: true }).selectOption('12');
   await part.getByLabel('The bones along the rack').selectOption('flat');
   await part.getByLabel('The long edge away from the backbone').selectOption('squared');
-  await part.getByText(/squared belly rib rack: \d+ %/).waitFor();
+  await part.getByText(/squared belly rib rack: \d+\s%/).waitFor();
   for (const width of [390, 1280]) {
     await page.setViewportSize({ width, height: 844 });
     await part.screenshot({ path: join(OUT_DIR, 'screens', `which-rack-${width}.png`) });
