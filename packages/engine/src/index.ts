@@ -72,8 +72,9 @@ export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';
 export { type Fuel, fuelOf } from './guests/fuel.ts';
 export { itemsNeeded, type Portions, portionsOf, tableServed } from './guests/portions.ts';
 export { type EdibleYield, edibleYield } from './guests/yields.ts';
+export type { Cut, Tissue } from './meat/cut.ts';
 export { type CutFacts, type CutSource, cutFacts } from './meat/cutSources.ts';
-export { type Cut, catalogueOfCuts, cuts, findCut, type Tissue } from './meat/cuts.ts';
+export { catalogueOfCuts, cuts, findCut } from './meat/cuts.ts';
 export {
   BARK_WORDS,
   type BarkWord,

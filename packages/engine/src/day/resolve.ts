@@ -16,7 +16,8 @@ import {
   type Wrap,
 } from '@pitwright/model';
 import { standardPressurePa } from '../air/atmosphere.ts';
-import { type Cut, findCut } from '../meat/cuts.ts';
+import type { Cut } from '../meat/cut.ts';
+import { findCut } from '../meat/cuts.ts';
 import { barkSetM } from '../meat/eaten.ts';
 import { hasFatCap, hasMembrane, type OtherFaceTold } from '../meat/faces.ts';
 import { ownCut } from '../meat/ownCut.ts';

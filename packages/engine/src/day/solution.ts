@@ -1,4 +1,4 @@
-import type { Cut } from '../meat/cuts.ts';
+import type { Cut } from '../meat/cut.ts';
 
 type Composition = Cut['composition'];
 

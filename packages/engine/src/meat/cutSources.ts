@@ -5,7 +5,8 @@
  * inside it. `memory`: known to the trade or from a table, not read again for this page.
  */
 import type { CatalogueCut } from '@pitwright/model';
-import { type Cut, catalogueOfCuts } from './cuts.ts';
+import type { Cut } from './cut.ts';
+import { catalogueOfCuts } from './cuts.ts';
 
 export type CutEvidence = 'published' | 'memory' | 'derived' | 'calibration' | 'common practice';
 

@@ -9,6 +9,7 @@
  * Bone shares: USDA SR28 refuse. IMPS numbers: USDA Institutional Meat Purchase Specifications.
  */
 import { CATALOGUE_CUTS, type CatalogueCut, CUTS } from '@pitwright/model';
+import type { Cut } from './cut.ts';
 import {
   BEEF_BACK_RIB,
   BRISKET,
@@ -32,46 +33,6 @@ import {
   TURKEY,
 } from './cutFamilies.ts';
 import { FURTHER_ROWS } from './furtherCuts.ts';
-import type { Composition } from './tables.ts';
-
-/** Kinds of tissue that soften alike. */
-export const TISSUES = [
-  'pork-loin-ribs',
-  'pork-spareribs',
-  'beef-ribs',
-  'beef',
-  'pork-shoulder',
-  'lamb',
-  'poultry',
-] as const;
-export type Tissue = (typeof TISSUES)[number];
-
-export interface Cut {
-  readonly id: string;
-  /** Item of the Institutional Meat Purchase Specifications. */
-  readonly imps?: string;
-  readonly composition: Composition;
-  /** Half thickness of a piece of `massKg` [m]. */
-  readonly halfThicknessM: number;
-  /** Mass of one ordinary piece [kg]. */
-  readonly massKg: number;
-  readonly dimensionality: number;
-  /** Half thickness over half of the thickest place that a ruler finds [1]. */
-  readonly rulerFactor: number;
-  readonly evaporatingShare: number;
-  readonly juiceToSurfaceShare: number;
-  readonly tissue: Tissue;
-  /** Bone of the raw mass where it is sold with its bone [1]. */
-  readonly boneShare: number;
-  /** Whether it is usually sold so. */
-  readonly hasBone: boolean;
-  readonly isPoultry: boolean;
-  /** Doubt of ln(half thickness): from the mass alone, and told neither mass nor thickness. */
-  readonly massOnlySdLn: number;
-  readonly untoldSdLn: number;
-  /** Of the common level, what the fit leaves open. */
-  readonly fitSdLn: number;
-}
 
 const CALC_ROWS: Readonly<Record<(typeof CUTS)[number], Omit<Cut, 'id'>>> = {
   'loin-back-ribs': {

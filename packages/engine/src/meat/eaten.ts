@@ -2,7 +2,7 @@
  * Words for what the eater gets, weakest first, and where each begins. Ordinary words of graders; where each begins is
  * common practice, no source: bark by what is there when cooks wrap, juiciness by what they say of the meat.
  */
-import type { Cut } from './cuts.ts';
+import type { Cut } from './cut.ts';
 
 /** Bark, by the finger that tests it. */
 export const BARK_WORDS = [

@@ -9,7 +9,7 @@
  * @source s of racks 0.3 to 0.5, common practice, no source: the membrane holds water back, bare intercostal meat does
  * not; untold lies near pulled off, as most racks are (calibration: the fitted share of racks gives 0.47)
  */
-import type { Cut } from './cuts.ts';
+import type { Cut } from './cut.ts';
 import type { Face, MeatParameters } from './parameters.ts';
 
 /** What a person tells of the other face. */

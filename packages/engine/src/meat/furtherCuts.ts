@@ -7,8 +7,8 @@
  */
 import type { FURTHER_CUTS } from '@pitwright/model';
 import { finiteVolumeExponent } from '../heat/dimensionality.ts';
+import type { Cut } from './cut.ts';
 import { bigCut, CHICKEN, CHUCK, mix, poultry, ribs, roast, SHORT_RIB, SPARERIBS } from './cutFamilies.ts';
-import type { Cut } from './cuts.ts';
 
 /** Length, breadth, thickest place of one ordinary piece [mm]. */
 type Sides = readonly [lengthMm: number, breadthMm: number, thicknessMm: number];

@@ -4,8 +4,8 @@
  */
 import type { OwnFat } from '@pitwright/model';
 import { finiteVolumeExponent } from '../heat/dimensionality.ts';
+import type { Cut } from './cut.ts';
 import { mix } from './cutFamilies.ts';
-import type { Cut } from './cuts.ts';
 import type { Composition } from './tables.ts';
 
 export interface OwnSides {

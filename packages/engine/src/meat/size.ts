@@ -1,5 +1,5 @@
 import { cbrt, exp, log } from '../numeric/elementary.ts';
-import type { Cut } from './cuts.ts';
+import type { Cut } from './cut.ts';
 
 export interface PieceSize {
   /** Raw, with its bone [kg]. */

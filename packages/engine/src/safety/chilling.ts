@@ -6,7 +6,7 @@
 import type { Curve } from '../calc/spec.ts';
 import { type Body, conductionSeries, timeToTheta } from '../heat/conduction.ts';
 import type { SeriesShape } from '../heat/eigenvalues.ts';
-import type { Cut } from '../meat/cuts.ts';
+import type { Cut } from '../meat/cut.ts';
 import { pieceSize } from '../meat/size.ts';
 import { SURROUNDINGS } from '../sauce/cooling.ts';
 import { COOLING_RULES, type CoolingVerdict, coolingVerdict } from './cooling.ts';

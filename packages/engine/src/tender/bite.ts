@@ -1,6 +1,6 @@
 /** From dose to the word of the bite, by tissue. */
 import { BITES, type Bite } from '@pitwright/model';
-import type { Tissue } from '../meat/cuts.ts';
+import type { Tissue } from '../meat/cut.ts';
 import { doseForSoftened } from './dose.ts';
 
 export interface Softening {

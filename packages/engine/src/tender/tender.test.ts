@@ -1,7 +1,7 @@
 // Dose, softening and words. Evidence: definitions and laws; practice at one temperature is from memory.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { TISSUES } from '../meat/cuts.ts';
+import { TISSUES } from '../meat/cut.ts';
 import { biteWord, doseWhereBegins, knownWord, SOFTENING, wordPast, wordsOf } from './bite.ts';
 import { doseForSoftened, doseOverCurveH, relativeSofteningRate, softenedShare } from './dose.ts';
 

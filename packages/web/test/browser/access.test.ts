@@ -1,30 +1,22 @@
 // Every place, for those who hear the page, use keys, enlarge, or hold a small screen. Evidence: published (WCAG 2.2).
-import AxeBuilder from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, startApp, visit } from './app.ts';
+import { visit } from './app.ts';
+import { axeFinds } from './axe.ts';
 import { faultsOf, NO_FAULTS } from './looks.ts';
 import { LIGHTS, settled, turnTo } from './page.ts';
+import { app, browser, serve } from './served.ts';
 import { STATES } from './states.ts';
 
 /** One state of each place. What a cook shows is told by the small one: it has one of everything. */
 const PLACES = STATES.filter(({ isPlace }) => isPlace);
 
-let browser: Browser;
-let app: App;
-let context: BrowserContext;
+serve('file');
 let page: Page;
 beforeAll(async () => {
-  browser = await launchChromium();
-  app = await startApp();
-  ({ context, page } = await visit(browser));
+  ({ page } = await visit(browser));
 });
-afterAll(async () => {
-  await context?.close();
-  await browser?.close();
-  await app?.remove();
-});
+afterAll(() => page?.context().close());
 
 interface Stop {
   readonly key: string;
@@ -72,13 +64,7 @@ describe.each(PLACES)('$name', ({ open, isBrief }) => {
     await open(page, app.url);
     for (const light of isBrief ? LIGHTS.slice(0, 1) : LIGHTS) {
       await turnTo(page, light);
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      const told = violations.flatMap(({ id, nodes }) =>
-        nodes.slice(0, 3).map((node) => `${light} ${id}: ${node.html.slice(0, 160)}`),
-      );
-      expect(told).toEqual([]);
+      expect(await axeFinds(page), light).toEqual([]);
     }
     await turnTo(page, 'paper');
   });

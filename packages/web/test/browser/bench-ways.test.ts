@@ -1,22 +1,14 @@
 // Another way to make a sauce, a line stirred in late, an ingredient of one's own, by hand on the bench. Evidence:
 // conformity; the phone's page against WCAG 2.2 by axe.
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { settleIn, visit } from './app.ts';
+import { visit } from './app.ts';
+import { axeFinds } from './axe.ts';
+import { answerOn, gramsOf, openBench } from './bench-page.ts';
 import { app, browser, serve } from './served.ts';
 
 serve('test');
 
-async function openBench(page: Page): Promise<void> {
-  await settleIn(page, app.url);
-  await page.goto(`${app.url}cook/regatta-dinner/bench`);
-  await page.locator('.balance svg').waitFor();
-}
-
-const answer = (page: Page) => page.locator('h1.answer').textContent().then(String);
-const gramsOf = (page: Page, name: RegExp) =>
-  page.getByRole('row', { name }).locator('.line-grams').textContent();
 const press = (page: Page, name: string | RegExp) => page.getByRole('button', { name }).first().click();
 
 async function setAmount(page: Page, line: RegExp, amount: string): Promise<void> {
@@ -29,7 +21,7 @@ async function setAmount(page: Page, line: RegExp, amount: string): Promise<void
 test('another way is named, changed beside the formula as written, compared with it, kept and put back', async () => {
   const { context, page, errors } = await visit(browser);
   await openBench(page);
-  const written = await answer(page);
+  const written = await answerOn(page);
   await press(page, 'Another way to make it');
   await press(page, 'Add it');
   await page.getByText('Give it a name that says what is different').waitFor();
@@ -44,7 +36,7 @@ test('another way is named, changed beside the formula as written, compared with
   const made = page.getByRole('group', { name: 'Made' });
   await made.getByRole('radio', { name: 'as written' }).click();
   await expect.poll(() => gramsOf(page, /^Chile, chipotle/)).toBe('4');
-  await expect.poll(() => answer(page)).toBe(written);
+  await expect.poll(() => answerOn(page)).toBe(written);
   await made.getByRole('radio', { name: 'hotter', exact: true }).click();
   await expect.poll(() => gramsOf(page, /^Chile, chipotle/)).toBe('24');
   // It is kept.
@@ -79,7 +71,7 @@ test('vinegar is stirred in after the simmer: the answer, the sums and the job s
   await openBench(page);
   await press(page, /^Vinegar/);
   await page.getByRole('group', { name: 'Goes in' }).getByRole('radio', { name: 'after the simmer' }).click();
-  await expect.poll(() => answer(page)).toMatch(/then stir in 120\smL apple cider vinegar/);
+  await expect.poll(() => answerOn(page)).toMatch(/then stir in 120\smL apple cider vinegar/);
   expect(await page.getByRole('row', { name: /^stirred in after/ }).textContent()).toContain('121');
   await page.goto(`${app.url}cook/regatta-dinner/run-sheet`);
   await page
@@ -168,13 +160,7 @@ test('on a phone axe finds nothing in the switch, the line that goes in late and
   await press(page, 'Say how you want it');
   await press(page, 'Ingredients of your own');
   await press(page, 'Keep this label');
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  const told = violations.flatMap(({ id, nodes }) =>
-    nodes.slice(0, 3).map((node) => `${id}: ${node.html.slice(0, 160)}`),
-  );
-  expect(told).toEqual([]);
+  expect(await axeFinds(page)).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   await context.close();
 });

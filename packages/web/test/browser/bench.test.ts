@@ -1,23 +1,12 @@
 // The bench as a person uses it: a recipe pasted, an amount changed, the liquid swapped, taken back. Evidence: conformity;
 // the phone's page against WCAG 2.2 by axe.
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { settleIn, visit } from './app.ts';
-import { app, browser, serve } from './served.ts';
+import { visit } from './app.ts';
+import { axeFinds } from './axe.ts';
+import { answerOn, gramsOf, openBench } from './bench-page.ts';
+import { browser, serve } from './served.ts';
 
 serve('file');
-
-/** The demo's glaze, worked out. */
-async function openBench(page: Page): Promise<void> {
-  await settleIn(page, app.url);
-  await page.goto(`${app.url}cook/regatta-dinner/bench`);
-  await page.locator('.balance svg').waitFor();
-}
-
-const answer = (page: Page) => page.locator('h1.answer').textContent().then(String);
-const gramsOf = (page: Page, name: RegExp) =>
-  page.getByRole('row', { name }).locator('.line-grams').textContent();
 
 test('a pasted recipe asks what its ounce is before it is taken over', async () => {
   const { context, page, errors } = await visit(browser);
@@ -39,7 +28,7 @@ test('a pasted recipe asks what its ounce is before it is taken over', async () 
   await page.getByRole('heading', { name: 'Harbour sauce' }).waitFor();
   expect(await gramsOf(page, /^Honey/)).toBe('113');
   expect(await page.getByLabel('Note: how it is made').inputValue()).toBe('Simmer until thick, 30 min.');
-  await expect.poll(() => answer(page)).toMatch(/^\d+ minutes/);
+  await expect.poll(() => answerOn(page)).toMatch(/^\d+ minutes/);
   await context.close();
   expect(errors).toEqual([]);
 });
@@ -54,14 +43,14 @@ test('an amount is read strictly, changes the sauce, and is taken back', async (
   await page.getByText(/8\soz by weight or by volume/).waitFor();
   expect(await amount.inputValue()).toBe('8 oz');
   expect(await gramsOf(page, /^Tamarind pulp/)).toBe('240');
-  const before = await answer(page);
+  const before = await answerOn(page);
   await amount.fill('60 g');
   await amount.press('Enter');
   await expect.poll(() => gramsOf(page, /^Tamarind pulp/)).toBe('60');
-  await expect.poll(() => answer(page)).not.toBe(before);
+  await expect.poll(() => answerOn(page)).not.toBe(before);
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => gramsOf(page, /^Tamarind pulp/)).toBe('240');
-  await expect.poll(() => answer(page)).toBe(before);
+  await expect.poll(() => answerOn(page)).toBe(before);
   await context.close();
   expect(errors).toEqual([]);
 });
@@ -92,11 +81,11 @@ test('the simmer is stopped sooner by keys, as one change, or at a look', async 
   const minutes = Number(await grip.getAttribute('aria-valuenow'));
   await grip.press('ArrowLeft');
   await grip.press('ArrowLeft');
-  await expect.poll(async () => Number.parseInt(await answer(page), 10)).toBe(minutes - 2);
+  await expect.poll(async () => Number.parseInt(await answerOn(page), 10)).toBe(minutes - 2);
   await page.getByRole('button', { name: 'Undo' }).click();
-  await expect.poll(async () => Number.parseInt(await answer(page), 10)).toBe(minutes);
+  await expect.poll(async () => Number.parseInt(await answerOn(page), 10)).toBe(minutes);
   await page.getByLabel('Or stop when, hot, it').selectOption('holds a line');
-  await expect.poll(() => answer(page)).toMatch(/Holds a line hot/);
+  await expect.poll(() => answerOn(page)).toMatch(/Holds a line hot/);
   await context.close();
   expect(errors).toEqual([]);
 });
@@ -111,13 +100,7 @@ test('on a phone axe finds nothing, nothing runs off the side, and what is press
     .fill('4 oz honey\n1 tsp salt\n1 tsp frobnic');
   await page.getByRole('button', { name: 'Read it' }).click();
   await page.locator('.pasted').waitFor();
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  const told = violations.flatMap(({ id, nodes }) =>
-    nodes.slice(0, 3).map((node) => `${id}: ${node.html.slice(0, 160)}`),
-  );
-  expect(told).toEqual([]);
+  expect(await axeFinds(page)).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
   const low = await page.evaluate(() =>
     [

@@ -1,10 +1,10 @@
 // Those who eat and the work of the days, done in Chromium against the built app. Evidence: conformity.
 
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { settleIn, type Visit, visit } from './app.ts';
+import { axeFinds } from './axe.ts';
 import { app, browser, serve } from './served.ts';
 
 const COOK = 'two-racks-on-a-kettle';
@@ -28,13 +28,6 @@ async function open(place: 'guests' | 'run-sheet', how: Visit = {}): Promise<voi
 }
 
 const answer = (): Promise<string> => page.locator('h1').textContent().then(String);
-
-async function axeFinds(): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
-}
 
 /** Keys, lists and lines to tick that are under 44 px high. */
 const smallTargets = (): Promise<readonly string[]> =>
@@ -117,7 +110,7 @@ describe('guests', () => {
 
   test('at phone size axe finds nothing, nothing runs off the side, and a thumb hits everything', async () => {
     await open('guests', PHONE);
-    expect(await axeFinds()).toEqual([]);
+    expect(await axeFinds(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     expect(await smallTargets()).toEqual([]);
   });
@@ -178,7 +171,7 @@ describe('run sheet', () => {
       .filter({ hasText: /^[\d:]+\s*Rub/ })
       .first();
     await line.getByRole('button').first().click();
-    expect(await axeFinds()).toEqual([]);
+    expect(await axeFinds(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
     expect(await smallTargets()).toEqual([]);
     await line.getByRole('button', { name: /5 minutes earlier/ }).click();

@@ -2,33 +2,17 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { settleIn, visit } from './app.ts';
-import { app, browser, serve } from './served.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { settleIn } from './app.ts';
+import { axeFinds } from './axe.ts';
+import { app, page, serve, visitEach } from './served.ts';
 
-let page: Page;
-let errors: string[];
 serve('test');
-beforeEach(async () => {
-  ({ page, errors } = await visit(browser));
-  await settleIn(page, app.url);
-});
-afterEach(async () => {
-  await page.context().close();
-  expect(errors).toEqual([]);
-});
+visitEach();
+beforeEach(() => settleIn(page, app.url));
 
 const press = (name: string | RegExp) => page.getByRole('button', { name }).first().click();
 const answer = () => page.locator('h1').textContent();
-
-async function axeFinds(): Promise<readonly string[]> {
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 160)}`));
-}
 
 /** Saves the file that the page offers, and reads it. */
 async function saved(): Promise<{ path: string; content: string }> {
@@ -66,7 +50,7 @@ describe('a pit', () => {
     await page.getByText('It has this pit as it was told then.').waitFor({ state: 'detached' });
     await press('Undo');
     await expect.poll(answer).toContain('at the grate');
-    expect(await axeFinds()).toEqual([]);
+    expect(await axeFinds(page)).toEqual([]);
   });
 
   test('is removed and brought back where it stands, and a cook begins on it', async () => {
@@ -109,7 +93,7 @@ describe('a recipe', () => {
     await press('Make Two racks on a kettle version 2');
     await page.getByText('version 2', { exact: true }).waitFor();
     expect(await answer()).toBe(before);
-    expect(await axeFinds()).toEqual([]);
+    expect(await axeFinds(page)).toEqual([]);
     await press('Cook it again');
     await press('Make the plan');
     await page.locator('.bands svg').first().waitFor();

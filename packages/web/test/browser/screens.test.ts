@@ -2,12 +2,12 @@
 // no picture may have. The least target is of WCAG 2.2, 2.5.8 (published); the rest is conformity.
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../../../test/chromium.ts';
-import { type App, type LightName, OUT_DIR, startApp, visit } from './app.ts';
+import { type LightName, OUT_DIR, visit } from './app.ts';
 import { faultsOf, NO_FAULTS } from './looks.ts';
 import { LIGHTS, settled, turnTo } from './page.ts';
+import { app, browser, serve } from './served.ts';
 import { STATES } from './states.ts';
 
 const SCREENS = join(OUT_DIR, 'screens');
@@ -17,22 +17,14 @@ const SIZES = [
   { width: 390, height: 844 },
 ] as const;
 
-let browser: Browser;
-let app: App;
-let context: BrowserContext;
+serve('file');
 let page: Page;
 let errors: string[];
 beforeAll(async () => {
   mkdirSync(SCREENS, { recursive: true });
-  browser = await launchChromium();
-  app = await startApp();
-  ({ context, page, errors } = await visit(browser));
+  ({ page, errors } = await visit(browser));
 });
-afterAll(async () => {
-  await context?.close();
-  await browser?.close();
-  await app?.remove();
-});
+afterAll(() => page?.context().close());
 
 /** The lights a state is told in at one size: all, or one of them by turns. */
 const lightsOf = (index: number, isBrief?: boolean): readonly LightName[] =>

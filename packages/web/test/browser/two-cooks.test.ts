@@ -1,21 +1,12 @@
 // Two cooks' plans side by side. Evidence: conformity.
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { openCook, settleIn, visit } from './app.ts';
-import { app, browser, serve } from './served.ts';
+import { beforeEach, expect, test } from 'vitest';
+import { openCook, settleIn } from './app.ts';
+import { axeFinds } from './axe.ts';
+import { app, page, serve, visitEach } from './served.ts';
 
-let page: Page;
-let errors: string[];
 serve('test');
-beforeEach(async () => {
-  ({ page, errors } = await visit(browser));
-  await settleIn(page, app.url);
-});
-afterEach(async () => {
-  await page.context().close();
-  expect(errors).toEqual([]);
-});
+visitEach();
+beforeEach(() => settleIn(page, app.url));
 
 const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
 const rowsOf = (title: string) =>
@@ -66,10 +57,7 @@ test('any two are chosen, each is told with its own meat, and axe finds nothing'
   await page.locator('.two-strips svg').nth(1).waitFor();
   await expect.poll(() => rowsOf('What comes of it').count()).toBeGreaterThan(5);
   await expect.poll(() => page.locator('h1').textContent()).toMatch(/\d+.% of days/);
-  const { violations } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-    .analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+  expect(await axeFinds(page)).toEqual([]);
   await page.getByLabel('beside').selectOption({ label: 'Brisket on the high plain' });
   await page.waitForURL(/b=(?!regatta)/);
   await expect

@@ -3,22 +3,13 @@ import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { METRIC, printer } from '@pitwright/words';
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { openCook, settleIn, visit } from './app.ts';
-import { app, browser, serve } from './served.ts';
+import { app, browser, page, serve, visitEach } from './served.ts';
 
 // Each on a data folder of its own: what one writes, the server would bring to the next.
 serve('test');
-
-let page: Page;
-let errors: string[];
-beforeEach(async () => {
-  ({ page, errors } = await visit(browser));
-});
-afterEach(async () => {
-  await page.context().close();
-  expect(errors).toEqual([]);
-});
+visitEach();
 
 /** Presses and counts. */
 function counting() {

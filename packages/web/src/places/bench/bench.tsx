@@ -1,21 +1,14 @@
 import type { Coating } from '@pitwright/engine/sauce';
-import {
-  type Cook,
-  changesBetween,
-  createEntry,
-  type Formula,
-  madeFormula,
-  setEntry,
-} from '@pitwright/model';
+import { type Cook, type Formula, madeFormula } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { useMemo, useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
-import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { useWords } from '../../words.tsx';
 import { CookStrip } from '../cook/cook-strip.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
+import { useSetting } from '../use-setting.ts';
 import { noteWith } from './answers.ts';
 import { Balance } from './balance.tsx';
 import { BenchAnswer } from './bench-answer.tsx';
@@ -34,22 +27,6 @@ import { useBench } from './use-bench.ts';
 import { addVariant, keptAs } from './variants.ts';
 import { VariantsPart } from './variants-part.tsx';
 import './bench.css';
-
-/** What is kept beside the cook under one name, and how to write it down. */
-function useSetting<T extends object>(id: string, none: T): [T, (next: T) => void] {
-  const state = useKept();
-  const keeper = useKeeper();
-  const kept = state.settings.get(id);
-  const subject = { kind: 'setting' as const, id };
-  const write = (next: T) => {
-    if (!kept) keeper.write(createEntry(subject, next));
-    else {
-      const changes = changesBetween(kept.document, next);
-      if (changes.length > 0) keeper.write(setEntry(subject, changes));
-    }
-  };
-  return [(kept?.document as T | undefined) ?? none, write];
-}
 
 const NO_CORRECTIONS: Corrections = {};
 const NO_PRICES: Readonly<Record<string, PackPrice>> = {};
@@ -209,18 +186,15 @@ function BenchSheet(props: { cook: Cook }) {
               <FormulaNote key={`${written.id}-note`} written={written} onKeep={keepWritten} />
             ) : null}
             <div className="keys bench-keys">
-              <Key
-                aria-expanded={below === 'paste'}
-                onClick={() => setBelow((open) => (open === 'paste' ? undefined : 'paste'))}
-              >
-                {text('bench.paste')}
-              </Key>
-              <Key
-                aria-expanded={below === 'own'}
-                onClick={() => setBelow((open) => (open === 'own' ? undefined : 'own'))}
-              >
-                {text('bench.own')}
-              </Key>
+              {(['paste', 'own'] as const).map((part) => (
+                <Key
+                  key={part}
+                  aria-expanded={below === part}
+                  onClick={() => setBelow((open) => (open === part ? undefined : part))}
+                >
+                  {text(`bench.${part}`)}
+                </Key>
+              ))}
               {formula ? (
                 <Key
                   onClick={() =>

@@ -11,9 +11,9 @@ import type { Cook } from '@pitwright/model';
 import { listed, type Printer } from '@pitwright/words';
 import { useMemo } from 'react';
 import { useWords, type Words } from '../../words.tsx';
+import { useSetting } from '../use-setting.ts';
 import { isAtHome, lineName } from './buy-lines.ts';
 import { MarketTable } from './market.tsx';
-import { useSetting } from './use-setting.ts';
 
 interface Ticked {
   readonly bought: Readonly<Record<string, boolean>>;

@@ -9,7 +9,8 @@ import {
   type Recipe,
 } from '@pitwright/model';
 import { Temporal } from 'temporal-polyfill';
-import { SKIES, type Sky, sensible, WINDS, type Wind } from './sensible.ts';
+import { sensible } from './sensible.ts';
+import { SKIES, type Sky, WINDS, type Wind } from './skies.ts';
 
 /** One line of meat as answered. Masses stay text until they are read. */
 export interface MeatAnswer {

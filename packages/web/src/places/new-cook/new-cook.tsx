@@ -38,7 +38,8 @@ import {
   tableAt,
 } from './answers.ts';
 import { CutPick } from './cut-pick.tsx';
-import { SKIES, type Sky, sensible, WINDS, type Wind } from './sensible.ts';
+import { sensible } from './sensible.ts';
+import { SKIES, type Sky, WINDS, type Wind } from './skies.ts';
 import './new-cook.css';
 
 const MOST_PIECES = 8;

@@ -1,5 +1,5 @@
 import { changesBetween, createEntry, setEntry } from '@pitwright/model';
-import { useKeeper, useKept } from '../../use-keeping.tsx';
+import { useKeeper, useKept } from '../use-keeping.tsx';
 
 /** Something a household keeps beside its cooks, by name. It comes into being with its first change. */
 export function useSetting<T extends object>(id: string, empty: T): readonly [T, (next: T) => void] {
