@@ -1,19 +1,12 @@
 /** What the eater gets of a piece, as the plan puts it on the table. */
 import { type EaterForecast, eaterSaid, type PieceForecast, saltSaid } from '@pitwright/engine';
-import type { Range } from '@pitwright/model';
 import type { EaterReport, PlanReport } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
+import { rangeJson } from './range-json.ts';
 import type { PlanJson } from './schema.ts';
 
 type EaterJson = NonNullable<PlanJson['pieces'][number]['eater']>['offHeat'];
 
-const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
-const rangeJson = ({ p10, p50, p90, neverShare }: Range) => ({
-  p10: finite(p10),
-  p50: finite(p50),
-  p90: finite(p90),
-  neverShare,
-});
 /** Shares summed word by word may pass 1 by a rounding. */
 const chancesJson = (chances: Readonly<Partial<Record<string, number>>>): Record<string, number> =>
   Object.fromEntries(Object.entries(chances).map(([word, share]) => [word, Math.min(1, share ?? 0)]));

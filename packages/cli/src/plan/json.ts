@@ -1,5 +1,5 @@
 import type { Alternative, InstantRange, PlannedPiece, PlannedStage } from '@pitwright/engine';
-import type { Range, Said } from '@pitwright/model';
+import type { Said } from '@pitwright/model';
 import {
   answer,
   generalNotices,
@@ -13,21 +13,13 @@ import {
 import { type Printer, say } from '@pitwright/words';
 import { type Closer, closerOf } from './closer.ts';
 import { eatersJson } from './eater.ts';
+import { finite, rangeJson } from './range-json.ts';
 import type { PlanJson } from './schema.ts';
 
 type SaidJson = PlanJson['answer'][number];
 
 /** Shares summed member by member may pass 1 by a rounding. */
 const shareOf = (value: number): number => Math.min(1, Math.max(0, value));
-
-const finite = (value: number): number | null => (Number.isFinite(value) ? value : null);
-
-const rangeJson = ({ p10, p50, p90, neverShare }: Range) => ({
-  p10: finite(p10),
-  p50: finite(p50),
-  p90: finite(p90),
-  neverShare,
-});
 
 const instantsJson = ({ p10, p50, p90, neverShare }: InstantRange) => ({
   p10: p10 ?? null,

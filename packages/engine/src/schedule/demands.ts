@@ -112,28 +112,18 @@ function jobDemands(job: Job, { length, now = 0 }: Problem): Droppable[] {
     ];
   const isStart = job.id.endsWith('/meat-on');
   const isTable = job.id.endsWith('/slice') || job.id.endsWith('/serve');
-  const found: Droppable[] = [];
-  if (job.earliest > now)
-    found.push(
-      demand(
-        `earliest:${job.id}`,
-        isStart ? 'chance' : isTable ? 'table' : 'earliest',
-        [job.id],
-        { task: job.id, which: 'earliest' },
-        easing(earlier),
-      ),
+  const bound = (which: 'earliest' | 'latest', change: typeof earlier): Droppable =>
+    demand(
+      `${which}:${job.id}`,
+      isStart ? 'chance' : isTable ? 'table' : which,
+      [job.id],
+      { task: job.id, which },
+      easing(change),
     );
-  if (job.latest < widest)
-    found.push(
-      demand(
-        `latest:${job.id}`,
-        isStart ? 'chance' : isTable ? 'table' : 'latest',
-        [job.id],
-        { task: job.id, which: 'latest' },
-        easing(later),
-      ),
-    );
-  return found;
+  return [
+    ...(job.earliest > now ? [bound('earliest', earlier)] : []),
+    ...(job.latest < widest ? [bound('latest', later)] : []),
+  ];
 }
 
 function capacityDemand(problem: Problem, kind: EquipmentKind): Droppable {

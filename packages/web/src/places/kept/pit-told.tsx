@@ -17,10 +17,11 @@ export function PitTold(props: { pit: Pit; onKeep: (pit: Pit) => void }) {
     <F extends keyof Pit>(field: F) =>
     (value: Pit[F] | undefined) =>
       onKeep(withTold(pit, { [field]: value }));
+  const told = <F extends keyof Pit>(field: F) => ({ value: pit[field], onKeep: set(field) });
   return (
     <section className="pit-told">
       <h2>{text('web.pit.told')}</h2>
-      <WrittenLine label={text('web.shelf.name')} value={pit.name} isNeeded onKeep={set('name')} />
+      <WrittenLine label={text('web.shelf.name')} isNeeded {...told('name')} />
       <Pick
         label={text('web.pit.type')}
         value={pit.type}
@@ -30,11 +31,10 @@ export function PitTold(props: { pit: Pit; onKeep: (pit: Pit) => void }) {
       <WrittenFigure
         label={text('web.pit.heat')}
         kind="temperature"
-        value={pit.temperature}
         limits={PIT_LIMITS.temperature}
         example={quantity('temperature', 121, '°C')}
         isNeeded
-        onKeep={set('temperature')}
+        {...told('temperature')}
       />
       <Choice
         legend={text('web.pit.gauge')}
@@ -45,44 +45,39 @@ export function PitTold(props: { pit: Pit; onKeep: (pit: Pit) => void }) {
       <WrittenFigure
         label={text('web.pit.drift')}
         kind="difference"
-        value={pit.driftPerHour}
         limits={PIT_LIMITS.driftPerHour}
         example={quantity('difference', 2, 'K')}
-        onKeep={set('driftPerHour')}
+        {...told('driftPerHour')}
       />
       <h3>{text('web.pit.zones')}</h3>
       <WrittenFigure
         label={text('web.pit.hot-end')}
         kind="difference"
-        value={pit.hotEnd}
         limits={PIT_LIMITS.end}
         example={quantity('difference', 25, 'K')}
-        onKeep={set('hotEnd')}
+        {...told('hotEnd')}
       />
       <WrittenFigure
         label={text('web.pit.cool-end')}
         kind="difference"
-        value={pit.coolEnd}
         limits={PIT_LIMITS.end}
         example={quantity('difference', 8, 'K')}
-        onKeep={set('coolEnd')}
+        {...told('coolEnd')}
       />
       <h3>{text('web.pit.size')}</h3>
       <WrittenFigure
         label={text('web.pit.grate')}
         kind="area"
-        value={pit.grateArea}
         limits={PIT_LIMITS.grateArea}
         example={quantity('area', 0.4, 'm²')}
-        onKeep={set('grateArea')}
+        {...told('grateArea')}
       />
       <WrittenFigure
         label={text('web.pit.steel')}
         kind="length"
-        value={pit.steel}
         limits={PIT_LIMITS.steel}
         example={quantity('length', 6, 'mm')}
-        onKeep={set('steel')}
+        {...told('steel')}
       />
       <Choice
         legend={text('web.pit.pan')}
@@ -93,9 +88,9 @@ export function PitTold(props: { pit: Pit; onKeep: (pit: Pit) => void }) {
           text: text(`web.kept.${value}`),
         }))}
       />
-      <WrittenLine label={text('web.pit.fuel')} value={pit.fuel} onKeep={set('fuel')} />
+      <WrittenLine label={text('web.pit.fuel')} {...told('fuel')} />
       <p className="small quiet">{text('web.pit.not-used')}</p>
-      <WrittenLine label={text('web.kept.note')} value={pit.note} onKeep={set('note')} />
+      <WrittenLine label={text('web.kept.note')} {...told('note')} />
     </section>
   );
 }
