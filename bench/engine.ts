@@ -5,46 +5,19 @@ import { forecastCook } from '@pitwright/engine';
 import { type Cook, quantity, readCookFile } from '@pitwright/model';
 import { ForecastPool } from '../packages/cli/src/workers/forecast-pool.ts';
 import { findCut } from '../packages/engine/src/meat/cuts.ts';
-import { BARE, type MeatParameters, SET_S } from '../packages/engine/src/meat/parameters.ts';
+import { bareStage, bodyOf, NO_WORDS } from '../packages/engine/src/meat/onePiece.testing.ts';
 import { ENSEMBLE_SETTINGS, FINE_SETTINGS, PieceRunner } from '../packages/engine/src/meat/run.ts';
-import type { StagePlan } from '../packages/engine/src/meat/stagePlan.ts';
-import { rawDensityKgM3 } from '../packages/engine/src/meat/tables.ts';
 import { relativeSofteningRate } from '../packages/engine/src/tender/dose.ts';
 import { type Figure, measured } from './measure.ts';
 
 const HOURS = 14;
 
-const shoulder = findCut('pork-shoulder')!;
-const meat: MeatParameters = {
-  ...SET_S,
-  composition: shoulder.composition,
-  densityKgM3: rawDensityKgM3(shoulder.composition),
-  halfThicknessM: shoulder.halfThicknessM,
-  dimensionality: shoulder.dimensionality,
-  evaporatingShare: shoulder.evaporatingShare,
-  juiceToSurfaceShare: shoulder.juiceToSurfaceShare,
-  startC: 5,
-};
+const meat = bodyOf(findCut('pork-shoulder')!, 5);
 
-const FOURTEEN_HOURS: readonly StagePlan[] = [
-  {
-    kind: 'bare',
-    cover: BARE,
-    air: {
-      isPit: true,
-      gasC: 121,
-      lagS: 400,
-      wallDropK: 1,
-      humidityRatio: 0.045,
-      convectionWm2K: 7.5,
-      pressurePa: 101325,
-    },
-    trigger: { by: 'clock', afterS: HOURS * 3600 },
-  },
-];
+const FOURTEEN_HOURS = [bareStage({}, 0, { trigger: { by: 'clock', afterS: HOURS * 3600 } })];
 
 function oneShoulder(runner: PieceRunner): void {
-  runner.run(meat, FOURTEEN_HOURS, { stretch: 1, wordDoses: [Infinity, Infinity, Infinity, Infinity] });
+  runner.run(meat, FOURTEEN_HOURS, { stretch: 1, wordDoses: NO_WORDS });
 }
 
 function demo(): Cook {

@@ -9,7 +9,7 @@ export interface Figure {
 /** Middle of three runs of so many repeats, after one to warm up; the processor's own time beside it, for a machine that is busy. */
 export async function measured(
   what: string,
-  work: () => void | Promise<unknown>,
+  work: () => unknown,
   barMs?: number,
   repeats = 1,
 ): Promise<Figure> {

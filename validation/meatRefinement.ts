@@ -7,26 +7,11 @@ import { conductivityWmK } from '../packages/engine/src/food/choiOkos.ts';
 import { conductionSeries } from '../packages/engine/src/heat/conduction.ts';
 import type { SeriesShape } from '../packages/engine/src/heat/eigenvalues.ts';
 import { STAGE_SHARE } from '../packages/engine/src/meat/halfPiece.ts';
-import {
-  BARE,
-  type MeatParameters,
-  SET_S,
-  type Surroundings,
-} from '../packages/engine/src/meat/parameters.ts';
+import { PIECE } from '../packages/engine/src/meat/onePiece.testing.ts';
+import { BARE, type Surroundings } from '../packages/engine/src/meat/parameters.ts';
 import { PieceSolver } from '../packages/engine/src/meat/solver.ts';
 import { relativeSofteningRate } from '../packages/engine/src/tender/dose.ts';
 
-const COMPOSITION = { water: 0.62, protein: 0.185, fat: 0.185, ash: 0.01 };
-export const REFERENCE_PIECE: MeatParameters = {
-  ...SET_S,
-  composition: COMPOSITION,
-  densityKgM3: 1035,
-  halfThicknessM: 0.038,
-  dimensionality: 1.06,
-  evaporatingShare: 0.92,
-  juiceToSurfaceShare: 0.57,
-  startC: 6,
-};
 const DIMENSIONALITY: Readonly<Record<SeriesShape, number>> = { slab: 1, cylinder: 2, sphere: 3 };
 export const SHAPES = ['slab', 'cylinder', 'sphere'] as const satisfies readonly SeriesShape[];
 export const BIOTS = [0.2, 1, 5] as const;
@@ -45,14 +30,14 @@ export function conductionError(
   fourierStep: number,
 ): number {
   const halfThicknessM = 0.04;
-  const k = 0.95 * conductivityWmK({ ...COMPOSITION, carbohydrate: 0, fibre: 0 }, START_C);
-  const { water, protein, fat, ash } = COMPOSITION;
-  const capacity = 1035 * (2010 * protein + 1990 * (fat + ash) + 4186 * water);
+  const k = 0.95 * conductivityWmK({ ...PIECE.composition, carbohydrate: 0, fibre: 0 }, START_C);
+  const { water, protein, fat, ash } = PIECE.composition;
+  const capacity = PIECE.densityKgM3 * (2010 * protein + 1990 * (fat + ash) + 4186 * water);
   const diffusivity = k / capacity;
   const transmittance = (biot * k) / halfThicknessM;
   const solver = new PieceSolver(cells, relativeSofteningRate);
   solver.begin({
-    ...REFERENCE_PIECE,
+    ...PIECE,
     halfThicknessM,
     dimensionality: DIMENSIONALITY[shape],
     releaseRate80PerS: 0,
@@ -90,7 +75,7 @@ export function finishHours(
   const levels = [71, 85, 93];
   const hours: number[] = [];
   const solver = new PieceSolver(cells, relativeSofteningRate);
-  solver.begin(REFERENCE_PIECE);
+  solver.begin(PIECE);
   for (let timeS = 0; hours.length < levels.length; ) {
     const stepS = Math.min(longestStepS, stepShare * (15 + 0.1 * timeS));
     const before = solver.coreC;

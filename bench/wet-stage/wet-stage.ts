@@ -8,7 +8,8 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unitGrid } from '../../packages/engine/src/meat/grid.ts';
-import { BARE, type MeatParameters, SET_S } from '../../packages/engine/src/meat/parameters.ts';
+import { PIECE as REFERENCE } from '../../packages/engine/src/meat/onePiece.testing.ts';
+import { BARE, type MeatParameters } from '../../packages/engine/src/meat/parameters.ts';
 import { PieceSolver } from '../../packages/engine/src/meat/solver.ts';
 
 const CELLS = 12;
@@ -23,16 +24,10 @@ const AROUND = { gasC: 121, wallC: 120, humidityRatio: 0.045, convectionWm2K: 7.
 
 /** The reference piece with a film that never runs dry and juice that only drips. */
 const PIECE: MeatParameters = {
-  ...SET_S,
-  composition: { water: 0.62, protein: 0.185, fat: 0.185, ash: 0.01 },
-  densityKgM3: 1035,
-  halfThicknessM: 0.038,
-  dimensionality: 1.06,
-  evaporatingShare: 0.92,
+  ...REFERENCE,
   juiceToSurfaceShare: 0,
   filmStartKgM2: 50,
   filmCapKgM2: 100,
-  startC: 6,
 };
 
 interface Run {

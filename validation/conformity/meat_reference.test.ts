@@ -4,12 +4,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { STAGE_SHARE } from '../../packages/engine/src/meat/halfPiece.ts';
+import { PIECE } from '../../packages/engine/src/meat/onePiece.testing.ts';
 import {
   BARE,
   type Cover,
   FOIL,
   type MeatParameters,
-  SET_S,
   type Surroundings,
 } from '../../packages/engine/src/meat/parameters.ts';
 import { PieceSolver } from '../../packages/engine/src/meat/solver.ts';
@@ -56,17 +56,6 @@ const CASES: Readonly<Record<string, Case>> = {
     piece: { halfThicknessM: 0.0147, dimensionality: 1.03, evaporatingShare: 0.7 },
   },
   'humid-107': { gasC: 107, humidityRatio: 0.1, convectionWm2K: 6 },
-};
-
-const PIECE: MeatParameters = {
-  ...SET_S,
-  composition: { water: 0.62, protein: 0.185, fat: 0.185, ash: 0.01 },
-  densityKgM3: 1035,
-  halfThicknessM: 0.038,
-  dimensionality: 1.06,
-  evaporatingShare: 0.92,
-  juiceToSurfaceShare: 0.57,
-  startC: 6,
 };
 
 function trajectory(

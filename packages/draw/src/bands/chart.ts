@@ -3,8 +3,8 @@ import { type Drawing, type Ink, isNarrow, type Setting } from '../drawing.ts';
 import { group, line, type Mark, rect } from '../mark.ts';
 import { BODY, SMALLEST, text, widthOf } from '../text.ts';
 import { type Axis, foldedAxis } from '../time/axis.ts';
-import { nowLine, tableLine } from '../time/lines.ts';
-import { dayNames, foldMarks, grid, type Night, nightShade, rail } from '../time/rail.ts';
+import { frame, RAIL } from '../time/frame.ts';
+import type { Night } from '../time/rail.ts';
 import type { Voice } from '../voice.ts';
 import { band } from './band.ts';
 import { colourClass, hatches } from './hatches.ts';
@@ -42,8 +42,6 @@ interface Layout {
   readonly band: number;
   readonly fold: number;
 }
-
-const RAIL = { days: 13, foot: 44, height: 31 };
 
 /** Wide: names left, ranges right. Narrow: names and ranges above each band. Black: the lanes of a printed sheet. */
 function layoutOf(width: number, ink: Ink): Layout {
@@ -167,24 +165,16 @@ export function bandChart(data: BandChartData, setting: Setting, voice: Voice): 
   const top = RAIL.foot;
   const plotHeight = data.pieces.length * layout.lane + 6;
   const height = top + plotHeight;
-  const tableWords = voice.say({ id: 'draw.table', params: { time: voice.clock(data.tableS) } });
-  const nowWords =
-    data.nowS === undefined
-      ? undefined
-      : voice.say({ id: 'draw.now', params: { time: voice.clock(data.nowS) } });
-  const keepClear = [
-    { atS: data.tableS, halfWidth: 0 },
-    ...(data.nowS === undefined ? [] : [{ atS: data.nowS, halfWidth: widthOf(nowWords!) / 2 + 6 }]),
-  ];
-  const tableX = Math.min(axis.x(data.tableS) + widthOf(tableWords) / 2, width) - widthOf(tableWords) / 2;
+  const { behind, before } = frame(axis, voice, {
+    ...data,
+    tableWords: voice.say({ id: 'draw.table', params: { time: voice.clock(data.tableS) } }),
+    nights: data.nights ?? [],
+    width,
+    height: plotHeight,
+    isShort: isNarrow(width),
+  });
   const marks: Mark[] = [
-    rect(axis.x0, top, axis.x1 - axis.x0, plotHeight, 'sheet'),
-    ...nightShade(axis, data.nights ?? [], top, plotHeight),
-    ...grid(axis, voice, top, plotHeight),
-    ...foldMarks(axis, RAIL.foot - 5, plotHeight + 5),
-    ...dayNames(axis, voice, RAIL.days, tableX - widthOf(tableWords) / 2),
-    ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: isNarrow(width) }),
-    text(tableX, RAIL.days, tableWords, { anchor: 'middle', className: 'ink strong' }),
+    ...behind,
     ...data.pieces.map((piece, i) => {
       const y = top + i * layout.lane;
       const rule = i > 0 ? [line(0, y, width, y, 'grid1')] : [];
@@ -204,8 +194,7 @@ export function bandChart(data: BandChartData, setting: Setting, voice: Voice): 
         { className: ink === 'black' ? 'pc' : colourClass(piece.letter) },
       );
     }),
-    ...tableLine(axis, data.tableS, data.untilS, RAIL.days + 5, plotHeight + RAIL.foot - RAIL.days - 5),
-    ...(data.nowS === undefined ? [] : nowLine(axis, data.nowS, RAIL.foot, plotHeight, nowWords)),
+    ...before,
   ];
   return {
     width,

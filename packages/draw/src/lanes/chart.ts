@@ -1,9 +1,8 @@
 import { type Drawing, isNarrow, type Setting } from '../drawing.ts';
-import { line, type Mark, rect } from '../mark.ts';
-import { BODY, text, widthOf, wrapped } from '../text.ts';
+import { line, type Mark } from '../mark.ts';
+import { BODY, text, wrapped } from '../text.ts';
 import { type Axis, foldedAxis } from '../time/axis.ts';
-import { nowLine, tableLine } from '../time/lines.ts';
-import { dayNames, foldMarks, grid, nightShade, rail } from '../time/rail.ts';
+import { frame, RAIL } from '../time/frame.ts';
 import type { Voice } from '../voice.ts';
 import type { JobBox, LanesData } from './data.ts';
 import { handLane } from './hands.ts';
@@ -15,7 +14,6 @@ export interface LanesDrawing extends Drawing {
   readonly boxes: readonly JobBox[];
 }
 
-const RAIL = { days: 13, foot: 44, height: 31 };
 const LEFT = 104;
 const RIGHT = { wide: 66, narrow: 6 };
 const TAIL_S = { wide: 4500, narrow: 2400 };
@@ -87,20 +85,15 @@ export function lanesChart(data: LanesData, setting: Setting, voice: Voice): Lan
     narrow ? FOLD.narrow : FOLD.wide,
   );
   const { lanes, boxes, foot } = lanesOf(data, axis, width, narrow);
-  const height = foot - RAIL.foot;
-  const tableWords = narrow
-    ? voice.clock(data.tableS)
-    : voice.say({ id: 'draw.table', params: { time: voice.clock(data.tableS) } });
-  const half = widthOf(tableWords) / 2;
-  const tableX = Math.min(axis.x(data.tableS), width - half);
-  const nowWords =
-    data.nowS === undefined
-      ? undefined
-      : voice.say({ id: 'draw.now', params: { time: voice.clock(data.nowS) } });
-  const keepClear = [
-    { atS: data.tableS, halfWidth: 0 },
-    ...(data.nowS === undefined ? [] : [{ atS: data.nowS, halfWidth: widthOf(nowWords!) / 2 + 6 }]),
-  ];
+  const { behind, before } = frame(axis, voice, {
+    ...data,
+    tableWords: narrow
+      ? voice.clock(data.tableS)
+      : voice.say({ id: 'draw.table', params: { time: voice.clock(data.tableS) } }),
+    width,
+    height: foot - RAIL.foot,
+    isShort: narrow,
+  });
   const jobs = data.hands.flatMap((hand) => hand.jobs.map((job) => ({ hand, job })));
   return {
     width,
@@ -108,20 +101,13 @@ export function lanesChart(data: LanesData, setting: Setting, voice: Voice): Lan
     axis,
     boxes,
     marks: [
-      rect(axis.x0, RAIL.foot, axis.x1 - axis.x0, height, 'sheet'),
-      ...nightShade(axis, data.nights, RAIL.foot, height),
-      ...grid(axis, voice, RAIL.foot, height),
-      ...foldMarks(axis, RAIL.foot - 5, height + 5),
-      ...dayNames(axis, voice, RAIL.days, tableX - half),
-      ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: narrow }),
-      text(tableX, RAIL.days, tableWords, { anchor: 'middle', className: 'ink strong' }),
+      ...behind,
       ...lanes.flatMap((lane, i) => [
         ...lane.marks,
         ...laneName(lane, i, { beforeX: axis.x(data.tableS) - 8, width, narrow }),
       ]),
       line(axis.x0, foot, axis.x1, foot, 'rule1'),
-      ...tableLine(axis, data.tableS, data.untilS, RAIL.days + 5, foot - RAIL.days - 5),
-      ...(data.nowS === undefined ? [] : nowLine(axis, data.nowS, RAIL.foot, height, nowWords)),
+      ...before,
     ],
     sentence: voice.say({
       id: 'draw.lanes',

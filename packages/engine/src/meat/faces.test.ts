@@ -3,13 +3,11 @@ import { quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from '../forecast/cookForecast.ts';
 import { exampleCook } from '../forecast/exampleCook.ts';
-import { relativeSofteningRate } from '../tender/dose.ts';
 import { catalogueOfCuts, findCut } from './cuts.ts';
 import { facesOf, hasFatCap, hasMembrane, hasUnlikeFaces } from './faces.ts';
+import { bareStage, bodyOf, NO_WORDS, runner } from './onePiece.testing.ts';
 import type { RunOutcome } from './outcome.ts';
-import { BARE as BARE_COVER, type MeatParameters, SET_S } from './parameters.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner } from './run.ts';
-import { rawDensityKgM3 } from './tables.ts';
+import type { MeatParameters } from './parameters.ts';
 
 const BARE: readonly Stage[] = [{ kind: 'bare', until: { by: 'clock', after: quantity('time', 3, 'h') } }];
 
@@ -48,43 +46,17 @@ describe('the membrane', () => {
 });
 
 describe('faces', () => {
-  const runner = new PieceRunner(ENSEMBLE_SETTINGS, relativeSofteningRate);
   const done = (piece: MeatParameters, gasC: number): RunOutcome =>
-    runner.run(
-      piece,
-      [
-        {
-          kind: 'bare',
-          cover: BARE_COVER,
-          air: {
-            isPit: true,
-            gasC,
-            lagS: 400,
-            wallDropK: 1,
-            humidityRatio: 0.045,
-            convectionWm2K: 7.5,
-            pressurePa: 101325,
-          },
-          trigger: { by: 'dose', doseH: 1 },
-        },
-      ],
-      { stretch: 1, wordDoses: [Infinity, Infinity, Infinity, Infinity] },
-    );
+    runner.run(piece, [bareStage({ gasC }, 0, { trigger: { by: 'dose', doseH: 1 } })], {
+      stretch: 1,
+      wordDoses: NO_WORDS,
+    });
 
   test('take the time of the one body that was fitted, within 0.5 %', () => {
     for (const cut of catalogueOfCuts())
       for (const gasC of [107, 135]) {
         if (!hasUnlikeFaces(cut)) continue;
-        const body: MeatParameters = {
-          ...SET_S,
-          composition: cut.composition,
-          densityKgM3: rawDensityKgM3(cut.composition),
-          halfThicknessM: cut.halfThicknessM,
-          dimensionality: cut.dimensionality,
-          evaporatingShare: cut.evaporatingShare,
-          juiceToSurfaceShare: cut.juiceToSurfaceShare,
-          startC: 6,
-        };
+        const body = bodyOf(cut, 6);
         const faces = facesOf(cut, cut.evaporatingShare, cut.halfThicknessM, {});
         const ratio = done({ ...body, ...faces }, gasC).endS[0]! / done(body, gasC).endS[0]!;
         expect(Math.abs(ratio - 1), `${cut.id} at ${gasC}`).toBeLessThan(0.005);

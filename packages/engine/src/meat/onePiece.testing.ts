@@ -1,9 +1,11 @@
-/** One piece in ordinary air, as the laws of a piece are tried on it. */
+/** One piece in ordinary air, as the laws of a piece are tried on it, and the piece that solvers are compared on. */
 import { relativeSofteningRate } from '../tender/dose.ts';
+import type { Cut } from './cut.ts';
 import type { RunOutcome, WordDoses } from './outcome.ts';
 import { BARE, type MeatParameters, SET_S } from './parameters.ts';
 import { ENSEMBLE_SETTINGS, PieceRunner } from './run.ts';
 import type { AirPlan, StagePlan } from './stagePlan.ts';
+import { rawDensityKgM3 } from './tables.ts';
 
 /** A slab of brisket. */
 export const PIECE: MeatParameters = {
@@ -22,6 +24,17 @@ export const RACK: Partial<MeatParameters> = {
   dimensionality: 1.04,
   evaporatingShare: 0.7,
 };
+/** An ordinary piece of the cut as one body, its faces alike. */
+export const bodyOf = (cut: Cut, startC: number): MeatParameters => ({
+  ...SET_S,
+  composition: cut.composition,
+  densityKgM3: rawDensityKgM3(cut.composition),
+  halfThicknessM: cut.halfThicknessM,
+  dimensionality: cut.dimensionality,
+  evaporatingShare: cut.evaporatingShare,
+  juiceToSurfaceShare: cut.juiceToSurfaceShare,
+  startC,
+});
 export const AIR: AirPlan = {
   isPit: true,
   gasC: 121,

@@ -4,35 +4,21 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { conductivityWmK } from '../food/choiOkos.ts';
 import { relativeSofteningRate } from '../tender/dose.ts';
-import {
-  BARE,
-  type Cover,
-  type Face,
-  FOIL,
-  GLAZED,
-  type MeatParameters,
-  PAPER,
-  SET_S,
-} from './parameters.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner } from './run.ts';
+import { NO_WORDS, runner, PIECE as SLAB } from './onePiece.testing.ts';
+import { BARE, type Cover, type Face, FOIL, GLAZED, type MeatParameters, PAPER } from './parameters.ts';
 import { PieceSolver } from './solver.ts';
 import type { StagePlan } from './stagePlan.ts';
 
 const PIECE: MeatParameters = {
-  ...SET_S,
-  composition: { water: 0.62, protein: 0.185, fat: 0.185, ash: 0.01 },
-  densityKgM3: 1035,
+  ...SLAB,
   halfThicknessM: 0.016,
   dimensionality: 1.03,
   evaporatingShare: 1,
-  juiceToSurfaceShare: 0.57,
-  startC: 6,
 };
 const OPEN: Face = { evaporatingShare: 1, layerM2KW: 0, layerJM2K: 0, convectionShare: 1, wallRiseK: 0 };
 const AROUND = { gasC: 121, wallC: 120, humidityRatio: 0.045, convectionWm2K: 7.5, pressurePa: 101325 };
 const STILL: Cover = { kind: 'still', transmittanceWm2K: 9 };
 
-const runner = new PieceRunner(ENSEMBLE_SETTINGS, relativeSofteningRate);
 const stage = (cover: Cover, trigger: StagePlan['trigger']): StagePlan => ({
   kind: 'bare',
   cover,
@@ -42,7 +28,7 @@ const stage = (cover: Cover, trigger: StagePlan['trigger']): StagePlan => ({
 const run = (piece: Partial<MeatParameters>, stages: readonly StagePlan[]) =>
   runner.run({ ...PIECE, ...piece }, stages, {
     stretch: 1,
-    wordDoses: [Infinity, Infinity, Infinity, Infinity],
+    wordDoses: NO_WORDS,
   });
 const secondsTo = (otherFace: Partial<Face>, toC = 88, cover = BARE): number =>
   run({ otherFace: { ...OPEN, ...otherFace } }, [stage(cover, { by: 'core', temperatureC: toC })]).endS[0]!;

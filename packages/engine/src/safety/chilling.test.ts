@@ -3,11 +3,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { catalogueOfCuts, findCut } from '../meat/cuts.ts';
-import { SET_S } from '../meat/parameters.ts';
-import { ENSEMBLE_SETTINGS, PieceRunner } from '../meat/run.ts';
+import { bodyOf, NO_WORDS, runner } from '../meat/onePiece.testing.ts';
 import type { StagePlan } from '../meat/stagePlan.ts';
-import { rawDensityKgM3 } from '../meat/tables.ts';
-import { relativeSofteningRate } from '../tender/dose.ts';
 import { CHILLERS, chilling, spreadInPan, wholePiece } from './chilling.ts';
 
 test('a slab, a cylinder and a sphere of one thickness cool in the order of their surface', () => {
@@ -26,7 +23,6 @@ test('a thin layer follows Newton’s law of cooling', () => {
 });
 
 test('the meat’s own solver, let cool in still air, agrees within a sixth', () => {
-  const runner = new PieceRunner(ENSEMBLE_SETTINGS, relativeSofteningRate);
   for (const id of ['loin-back-ribs', 'brisket-flat', 'pork-shoulder', 'chicken-breast']) {
     const cut = findCut(id)!;
     const down = (temperatureC: number): StagePlan => ({
@@ -43,19 +39,9 @@ test('the meat’s own solver, let cool in still air, agrees within a sixth', ()
       },
       trigger: { by: 'core', temperatureC },
     });
-    const piece = {
-      ...SET_S,
-      composition: cut.composition,
-      densityKgM3: rawDensityKgM3(cut.composition),
-      halfThicknessM: cut.halfThicknessM,
-      dimensionality: cut.dimensionality,
-      evaporatingShare: cut.evaporatingShare,
-      juiceToSurfaceShare: cut.juiceToSurfaceShare,
-      startC: 60,
-    };
-    const { endS } = runner.run(piece, [down(57.2222), down(21.1111)], {
+    const { endS } = runner.run(bodyOf(cut, 60), [down(57.2222), down(21.1111)], {
       stretch: 1,
-      wordDoses: [Infinity, Infinity, Infinity, Infinity],
+      wordDoses: NO_WORDS,
     });
     const ours = chilling(wholePiece(cut), 'fridge', 60).firstStageS;
     expect(Math.abs((endS[1]! - endS[0]!) / ours - 1), id).toBeLessThan(1 / 6);
