@@ -18,7 +18,7 @@ const escaped = (text: string): string =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;').replace(/"/g, '&quot;');
 
 /** One mark and all within it as SVG text. */
-export function markToSvg({ tag, attributes, children, text }: Mark): string {
+function markToSvg({ tag, attributes, children, text }: Mark): string {
   const written = Object.entries(attributes)
     .map(([name, value]) => ` ${svgName(name)}="${escaped(String(value))}"`)
     .join('');
@@ -30,13 +30,4 @@ export function markToSvg({ tag, attributes, children, text }: Mark): string {
 export function toSvg({ width, height, marks, sentence }: Drawing): string {
   const open = `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(sentence)}" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}">`;
   return `${open}${marks.map(markToSvg).join('')}</svg>`;
-}
-
-/** The same figures as a table, for ears and for copying. */
-export function tableToHtml({ head, rows }: Drawing['table'], className = 'vh'): string {
-  const cells = (row: readonly string[], cell: 'th' | 'td'): string =>
-    `<tr>${row.map((value) => `<${cell}>${escaped(value)}</${cell}>`).join('')}</tr>`;
-  return `<table class="${className}"><thead>${cells(head, 'th')}</thead><tbody>${rows
-    .map((row) => cells(row, 'td'))
-    .join('')}</tbody></table>`;
 }

@@ -1,5 +1,6 @@
 /** The grammar of marks holds at the width of a phone, of a printed sheet and of a desk, in colour and in black. */
 import { describe, expect, test } from 'vitest';
+import { stillIn } from '../src/bands/chance.ts';
 import {
   type Axis,
   balanceLine,
@@ -7,21 +8,18 @@ import {
   bandChart,
   type Drawing,
   depthTimeMap,
-  foldedAxis,
   heatLedger,
-  heatStep,
   hundredStrokes,
   type Mark,
-  noticeBlock,
   rangesChart,
   type Setting,
-  SMALLEST,
   simmerChart,
-  stillIn,
   timeAxis,
   toSvg,
 } from '../src/index.ts';
-import { boxOf } from '../src/text.ts';
+import { boxOf, SMALLEST } from '../src/text.ts';
+import { foldedAxis } from '../src/time/axis.ts';
+import { heatStep } from '../src/tokens/heat.ts';
 import { balance, cook, inside, pieces, plainVoice, simmer, simmerWords, TABLE_S } from './sample.ts';
 
 const WIDTHS = [390, 700, 1200];
@@ -50,14 +48,6 @@ const all = (setting: Setting): Record<string, Drawing> => {
     balance: balanceLine(balance, { sentence: 'Sour enough.', head: ['scale', 'now'] }, setting),
     simmer: simmerChart(simmer, simmerWords, setting),
     strokes: hundredStrokes(0.06, '6 run short', setting, plainVoice),
-    caution: noticeBlock(
-      'caution',
-      'Caution: chicken',
-      'Chicken at 68 °C, 40 minutes to the table. '.repeat(4),
-      setting,
-    ),
-    stop: noticeBlock('stop', 'Stop', 'A was below 57 °C for 3 h 10. Do not serve it.', setting),
-    information: noticeBlock('information', 'Information', 'Box at 84 °C.', setting),
   };
 };
 

@@ -12,10 +12,8 @@ export {
 } from './calc/spec.ts';
 export { readWritten, type WrittenInputs } from './calc/written.ts';
 export { type Foresee, withAlternatives } from './choices/alternatives.ts';
-export { type Variant, variantsOf } from './choices/variants.ts';
 export {
   assembleForecast,
-  biteChancesAt,
   forecastCook,
   forecastMembers,
   PLAN_MEMBERS,
@@ -42,23 +40,16 @@ export {
   type PieceSensitivity,
   sensitivityOf,
 } from './forecast/sensitivity.ts';
-export {
-  type CookForecast,
-  type EaterForecast,
-  type ForecastJob,
-  type ForecastPart,
-  type PieceColumns,
-  type PieceForecast,
-  type StageForecast,
-  TIMED_WORDS,
+export type {
+  CookForecast,
+  EaterForecast,
+  ForecastJob,
+  ForecastPart,
+  PieceColumns,
+  PieceForecast,
+  StageForecast,
 } from './forecast/types.ts';
-export {
-  type PieceZones,
-  type Zone,
-  type ZoneForecast,
-  zonesOf,
-  zonesOfCut,
-} from './forecast/zones.ts';
+export { type PieceZones, type Zone, type ZoneForecast, zonesOf, zonesOfCut } from './forecast/zones.ts';
 export { type AllergenLine, allergenTable } from './guests/at-risk.ts';
 export {
   type BuyingList,
@@ -69,12 +60,11 @@ export {
   type Section,
 } from './guests/buying.ts';
 export { type ShopHas, withGuests, withOtherCut } from './guests/changes.ts';
-export { type Fuel, fuelOf } from './guests/fuel.ts';
-export { itemsNeeded, type Portions, portionsOf, tableServed } from './guests/portions.ts';
+export { type Portions, portionsOf, tableServed } from './guests/portions.ts';
 export { type EdibleYield, edibleYield } from './guests/yields.ts';
 export type { Cut, Tissue } from './meat/cut.ts';
 export { type CutFacts, type CutSource, cutFacts } from './meat/cutSources.ts';
-export { catalogueOfCuts, cuts, findCut } from './meat/cuts.ts';
+export { cuts, findCut } from './meat/cuts.ts';
 export {
   BARK_WORDS,
   type BarkWord,

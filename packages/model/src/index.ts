@@ -3,19 +3,12 @@ export { type OwnMisfit, ownMisfit } from './file/own-cut.ts';
 export { printCookFile } from './file/print.ts';
 export type { FileProblem } from './file/problem.ts';
 export { type CookDocument, type CookFileReading, MOST_CHARACTERS, readCookFile } from './file/read.ts';
-export { type Private, withoutPrivate } from './file/share.ts';
+export type { Private } from './file/share.ts';
 export { slug } from './file/slug.ts';
 export { changesBetweenLines } from './formula/difference.ts';
 export { chosenVariant, lostChanges, madeCook, madeFormula } from './formula/made.ts';
 export { changesBetween } from './history/changes.ts';
-export {
-  type Change,
-  compareEntries,
-  type Entry,
-  HISTORY_SCHEMA,
-  type Path,
-  type Subject,
-} from './history/entry.ts';
+export type { Change, Entry, Path, Subject } from './history/entry.ts';
 export { foundingEntry } from './history/founding.ts';
 export {
   emptyHistory,
@@ -42,14 +35,7 @@ export {
 export { type Limits, PIECE_LIMITS, PIT_LIMITS, STAGE_LIMITS, withinLimits } from './limits.ts';
 export * from './nouns.ts';
 export type { Instant, NoticeLevel, Range, Said } from './said.ts';
-export {
-  isShareLink,
-  readShareLink,
-  SHARE_LINK_MOST,
-  type SharedCook,
-  type ShareLink,
-  shareLink,
-} from './share/link.ts';
+export { readShareLink, type SharedCook, type ShareLink, shareLink } from './share/link.ts';
 export { printCookQuantity, readCookQuantity } from './units/cook-quantity.ts';
 export {
   findUnit,

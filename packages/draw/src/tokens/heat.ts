@@ -26,21 +26,6 @@ export const HEAT = [
   '#410d18',
 ] as const;
 
-/** Share of water, humidity, flows: one step per 10 % (0.075 in OKLab). */
-export const WATER = [
-  '#ebf6f7',
-  '#c1e4e8',
-  '#9ad0d9',
-  '#75bbca',
-  '#52a5ba',
-  '#398da9',
-  '#1b7697',
-  '#155e82',
-  '#10476e',
-  '#113254',
-  '#0f1e3b',
-] as const;
-
 export const HEAT_STEP_C = 5;
 
 /** The step of a temperature: 0 below 5 °C, 20 from 100 °C. */

@@ -25,7 +25,6 @@ text.ink2{fill:var(--ink2)} text.strong{font-weight:var(--wb,700)} text.onHeat{f
 .jobBox{fill:var(--sheet);stroke:var(--ink);stroke-width:1.6} .jobOpen{fill:var(--ink);stroke:var(--ink);stroke-width:1.6} .useOwn{fill:currentColor;fill-opacity:.36;stroke:currentColor;stroke-width:1.2} .lit{fill:var(--heatLine)}
 .hillHas{fill:var(--rule);fill-opacity:.4} .hillEdge{fill:none;stroke:var(--ink);stroke-width:1.6}
 .strokeHeavy{stroke:var(--ink);stroke-width:3.4} .strokeFine{stroke:var(--rule);stroke-width:1}
-.noticeInfo{fill:var(--infoBg)} .noticeInfoRule{fill:var(--info)} .noticeCaution{fill:var(--cautBg);stroke:var(--caut);stroke-width:1} .noticeCautionStripe{fill:var(--caut)} .noticeStop{fill:var(--stopBg)} text.onStop{fill:var(--stopInk);font-weight:800} text.onInfo{fill:var(--info);font-weight:700} text.onCaution{fill:var(--caut);font-weight:700} text.stopBody{fill:var(--stopInk)}
 .haloPaper{paint-order:stroke;stroke:var(--paper);stroke-width:4px;stroke-linejoin:round}
 .wantedBox{fill:none;stroke:var(--ink);stroke-width:1.2;stroke-dasharray:2 2.5} .doubtBox{fill:var(--ink);opacity:.22}
 .lineNow{fill:none;stroke:var(--ink);stroke-width:2.6} .lineOther{fill:none;stroke:var(--ink);stroke-width:2;stroke-dasharray:6 4} .dotNow{fill:var(--ink);stroke:var(--sheet);stroke-width:1.5} .dotOther{fill:var(--sheet);stroke:var(--ink);stroke-width:2}

@@ -53,10 +53,6 @@ const at = (q: Quadratic, t: number): number => q[0] + t * (q[1] + t * q[2]);
 export const componentDensityKgM3 = (component: Component, temperatureC: number): number =>
   at(DENSITY_KGM3[component], temperatureC);
 
-/** Specific heat of a pure component [J/kgK]. */
-export const componentSpecificHeatJkgK = (component: Component, temperatureC: number): number =>
-  1000 * at(SPECIFIC_HEAT_KJKGK[component], temperatureC);
-
 /** Conductivity of a pure component [W/mK]. */
 export const componentConductivityWmK = (component: Component, temperatureC: number): number =>
   at(CONDUCTIVITY_WMK[component], temperatureC);

@@ -10,8 +10,6 @@ export function besselJ01(x: number): readonly [number, number] {
   return x < SWITCH ? byRecurrence(x) : [byExpansion(0, x), byExpansion(1, x)];
 }
 
-export const besselJ0 = (x: number): number => besselJ01(x)[0];
-
 /** Backward from an order that is negligible, scaled by 1 = J0 + 2(J2 + J4 + …). */
 function byRecurrence(x: number): readonly [number, number] {
   const top = 2 * Math.ceil((x + 30) / 2);

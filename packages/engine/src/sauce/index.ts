@@ -2,18 +2,8 @@
 
 export { type Ingredient, searchIngredients } from '../food/data/ingredients.ts';
 export { type Aim, type AimedTaste, aimAt } from './aim.ts';
-export { type Allergens, allergensOf } from './allergens.ts';
-export {
-  addBatches,
-  type Batch,
-  type BatchLine,
-  batchMassG,
-  batchOf,
-  SALT_PER_SODIUM,
-  saltG,
-  scaleBatch,
-  sugarsG,
-} from './batch.ts';
+export type { Allergens } from './allergens.ts';
+export { type Batch, type BatchLine, batchMassG, SALT_PER_SODIUM, saltG, sugarsG } from './batch.ts';
 export {
   brushNotices,
   type CoolingAnswer,
@@ -21,7 +11,6 @@ export {
   cooling,
   JARS,
   panOf,
-  SURROUNDINGS,
   type Surround,
   type Vessel,
 } from './cooling.ts';
@@ -42,16 +31,10 @@ export {
   slabSurfaceM2,
 } from './enough.ts';
 export { evaporate } from './evaporation.ts';
-export { type Figures, figuresOf } from './figures.ts';
-export {
-  findIngredient,
-  formulaLines,
-  type Resolved,
-  type ResolvedLine,
-} from './formulaLines.ts';
-export { type CoatTime, coatSetTime, glazeSetTimeS } from './glazeSet.ts';
+export type { Figures } from './figures.ts';
+export { findIngredient, type Resolved, type ResolvedLine } from './formulaLines.ts';
 export { PLATED_SD, THICKNESS_SD } from './goal.ts';
-export { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
+export type { JarSize, Jars } from './jars.ts';
 export { STRESS_WEBER, stepsApart, TASTES, type Taste, tastesOf, WEBER } from './jnd.ts';
 export { type Keeping, keeping } from './keeping.ts';
 export {
@@ -60,18 +43,15 @@ export {
   type LabelField,
   type Labels,
   type LabelUnknown,
-  labelSpan,
   type OwnIngredient,
   ownIngredients,
   type Span,
 } from './label.ts';
 export {
-  BRUSHED_C,
   FRIDGE_C,
   type Look,
   type Looks,
   lookAt,
-  lookLevel,
   looks,
   POT_C,
   THICKNESS_WORDS,
@@ -79,13 +59,8 @@ export {
 } from './look.ts';
 export { exchangeEffect, type LineChange, type LineEffect, lineEffects } from './matters.ts';
 export { type Nutrition, nutrition } from './nutrition.ts';
-export {
-  type OutcomeAnswer,
-  type OutcomeOptions,
-  type SauceOutcome,
-  sauceOutcome,
-} from './outcome.ts';
-export { formulaLinesFrom, type PasteOptions, pasteRecipe } from './paste/recipe.ts';
+export { type OutcomeAnswer, type OutcomeOptions, type SauceOutcome, sauceOutcome } from './outcome.ts';
+export { type PasteOptions, pasteRecipe } from './paste/recipe.ts';
 export { type Choice, type Doubt, isSettled, type PastedLine, type PastedRecipe } from './paste/types.ts';
 export type { MeasureSystem } from './paste/units.ts';
 export {
@@ -100,7 +75,6 @@ export {
 export {
   type BrineMade,
   blendSalt,
-  brinedSaltG,
   brineOf,
   COATINGS,
   type Coating,
@@ -114,8 +88,8 @@ export {
   type SaltSource,
   saltAtTable,
 } from './rub.ts';
-export { type ScorchVerdict, scorchDoseS, scorchVerdict } from './scorch.ts';
+export type { ScorchVerdict } from './scorch.ts';
 export type { SimmerCurve, SimmerPoint } from './simmer.ts';
 export type { KitchenAir } from './stove.ts';
-export { waterForMass, waterForThickness, waterToLoosen } from './target.ts';
-export { type Aspect, type Unknown, unknownsOf } from './unknowns.ts';
+export { waterForMass, waterToLoosen } from './target.ts';
+export type { Aspect, Unknown } from './unknowns.ts';

@@ -2,7 +2,7 @@
 import type { Said } from '@pitwright/model';
 import { type Batch, type BatchLine, batchMassG, batchOf, SALT_PER_SODIUM, saltG } from './batch.ts';
 import { labelSpan, type Span } from './label.ts';
-import { brineEquilibrium, saltDepthM, saltDiffusivity, saltUptake, saltUptakeTimeS } from './meatSalt.ts';
+import { saltDepthM, saltDiffusivity, saltUptake, saltUptakeTimeS } from './meatSalt.ts';
 
 /** Coating by look, grams per 100 cm² (common practice, no source). */
 export const COATINGS = {
@@ -161,18 +161,6 @@ export function brineOf(batch: Batch, meatKg: number, thicknessM: number, temper
     nineTenthsS: saltUptakeTimeS(thicknessM, 'both', saltDiffusivity(temperatureC), EVEN),
     said: saidOfStrength(salt, waterKg),
   };
-}
-
-/** Salt in the meat after a wet brine of this time [g]. */
-export function brinedSaltG(
-  given: { readonly meatKg: number; readonly waterKg: number; readonly saltKg: number },
-  thicknessM: number,
-  timeS: number,
-  temperatureC = 4,
-): number {
-  const end = brineEquilibrium({ ...given, waterFraction: WATER_FRACTION }, 'water-phase');
-  const share = saltUptake(thicknessM, 'both', saltDiffusivity(temperatureC), timeS);
-  return end * given.meatKg * WATER_FRACTION * 1000 * share;
 }
 
 /** One source of salt and what share of it ends up eaten. */

@@ -27,7 +27,6 @@ export const instantOf = (seconds: EpochS): Instant => {
   return Temporal.Instant.fromEpochMilliseconds(Math.round(seconds) * 1000).toString();
 };
 
-export const floorToFive = (seconds: number): number => Math.floor(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
 export const ceilToFive = (seconds: number): number => Math.ceil(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
 export const roundToFive = (seconds: number): number => Math.round(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
 

@@ -109,10 +109,3 @@ export function restRuleOf(piece: Piece, among: readonly Piece[]): RestRule {
   const holdLongestS = hold.until.by === 'clock' ? restLeastS + hold.until.after.si : kept;
   return { restLeastS, holdLongestS: Math.max(holdLongestS, restLeastS) };
 }
-
-/** The file's own words for a large cut that only ever rests in the open are honoured, but a box is worth saying. */
-export const wouldGainFromBox = (piece: Piece): boolean =>
-  familyOf(piece.cut) === 'large' &&
-  !piece.stages.some(
-    ({ kind, in: place }) => place === 'box' || place === 'warmer' || kind === 'hold' || kind === 'chill',
-  );

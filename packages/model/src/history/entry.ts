@@ -50,14 +50,6 @@ export type Change =
   /** The things of a list stand in this order; those not named follow as they stood. */
   | { readonly path: Path; readonly order: readonly string[] };
 
-export interface CreateBody {
-  readonly document: unknown;
-}
-
-export interface SetBody {
-  readonly changes: readonly Change[];
-}
-
 /** Total order of entries: clock, then device, then seq; the id settles what a copied device left equal. */
 export function compareEntries(a: Entry, b: Entry): number {
   return a.clock - b.clock || compareText(a.device, b.device) || a.seq - b.seq || compareText(a.id, b.id);

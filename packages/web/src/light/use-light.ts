@@ -1,5 +1,4 @@
 import { useSyncExternalStore } from 'react';
-import { chosenLight, type Light, onLight, type ShownLight, shownLight } from './light.ts';
+import { chosenLight, type Light, onLight } from './light.ts';
 
 export const useChosenLight = (): Light => useSyncExternalStore(onLight, chosenLight);
-export const useShownLight = (): ShownLight => useSyncExternalStore(onLight, shownLight);

@@ -1,10 +1,9 @@
-/** A recipe as it was written, line by line, to a formula by mass and a list of open questions. */
-import { type FormulaLine, quantity } from '@pitwright/model';
+/** A recipe as it was written, line by line, to lines by mass and a list of open questions. */
 import { type Labels, ownIngredients } from '../label.ts';
 import { plainText } from './amount.ts';
 import { pastedLine } from './line.ts';
 import { titleOf } from './title.ts';
-import { type Doubt, isSettled, type PastedLine, type PastedRecipe } from './types.ts';
+import type { Doubt, PastedLine, PastedRecipe } from './types.ts';
 import { isSystemUnit, type MeasureSystem } from './units.ts';
 import { BY_COUNTRY, plainName } from './vocabulary.ts';
 import { lineWords } from './words.ts';
@@ -86,11 +85,3 @@ export function pasteRecipe(text: string, options: PasteOptions = {}): PastedRec
   const doubts = options.system === undefined ? systemDoubts(ingredientLines, system) : [];
   return { ...(title && { title }), lines, otherText, doubts };
 }
-
-/** Settled lines as lines of a formula, by mass. */
-export const formulaLinesFrom = (recipe: PastedRecipe): readonly FormulaLine[] =>
-  recipe.lines.filter(isSettled).map((line) => ({
-    ingredient: line.ingredient!,
-    amount: quantity('mass', line.massG!, 'g'),
-    ...(line.note && { note: line.note }),
-  }));

@@ -9,8 +9,6 @@ const HOT_AIR_K = 273.15 + 32;
 export const leftoversWithinS = (airK: number | undefined): number =>
   airK !== undefined && airK > HOT_AIR_K ? HOUR_S : 2 * HOUR_S;
 
-export const serveId = taskId('table', 'serve');
-
 /** The table and what follows it. */
 export function afterTasks(scene: TaskScene, offIds: readonly string[], firstSliceId?: string): DraftTask[] {
   const serve = draft({

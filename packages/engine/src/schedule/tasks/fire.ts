@@ -33,7 +33,6 @@ const RULES: Readonly<Record<PitType, FireRule>> = {
 export const fireRuleOf = (pit: Pit): FireRule => RULES[pit.type];
 
 export const lightId = taskId('fire', 'light-fire');
-export const coalId = taskId('fire', 'coal-bed');
 
 /** Fire lit, and the coal bed spread where a pit needs one; the lags lead to the first piece on. */
 export function fireTasks(pit: Pit): { tasks: DraftTask[]; beforeMeat: TaskLag[] } {

@@ -122,8 +122,10 @@ export const mixSpritz = (
     lateWeight: 0.5,
   });
 
-/** Brine mixed, pieces in it for 4 to 12 h. @source common practice, no source */
+/** How long pieces lie in a brine. @source common practice, no source */
 export const BRINE_LAG_S = { minLagS: 4 * HOUR_S, maxLagS: 14 * HOUR_S };
+
+/** Brine mixed, pieces put in it. */
 export const brineTasks = (formula: Formula, pieces: readonly Piece[], wishS: number): DraftTask[] => {
   const base = { at: 'kitchen' as const, subject: formula.id, formulaId: formula.id };
   return [

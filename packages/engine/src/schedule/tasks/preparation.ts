@@ -5,7 +5,7 @@ import type { Occupancy, TaskLag } from '../types.ts';
 import { type DraftPlan, type DraftTask, draft, kitchenShutsS, type TaskScene, taskId } from './draft.ts';
 import { fixedDuration, jobDuration } from './durations.ts';
 import { shelvesOf } from './footprint.ts';
-import { isFor } from './formulas.ts';
+import { BRINE_LAG_S, isFor } from './formulas.ts';
 
 /**
  * Rub to meat-on: at least, at most, and what is wished.
@@ -84,8 +84,7 @@ export function preparationTasks(
     const after: TaskLag[] = rubs.map((rub) => ({ id: taskId(rub.id, 'mix-rub'), minLagS: 0 }));
     if (family === 'rack') after.push({ id: taskId('racks', 'skin-and-trim'), minLagS: 0 });
     else if (!brines.length) after.push({ id: buyId, minLagS: 0 });
-    for (const brine of brines)
-      after.push({ id: taskId(brine.id, 'brine'), minLagS: 4 * HOUR_S, maxLagS: 14 * HOUR_S });
+    for (const brine of brines) after.push({ id: taskId(brine.id, 'brine'), ...BRINE_LAG_S });
     tasks.push(
       draft({
         kind: 'rub',
