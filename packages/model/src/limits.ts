@@ -31,6 +31,10 @@ export const STAGE_LIMITS = {
   /** Core and surface at its end. */
   sign: { min: 0, max: 150, unit: '°C' },
   loss: { min: 1, max: 70, unit: '%' },
+  /** From the coals to the meat, and of the bed across. */
+  distance: { min: 3, max: 150, unit: 'cm' },
+  across: { min: 5, max: 200, unit: 'cm' },
+  turn: { min: 1, max: 120, unit: 'min' },
 } as const satisfies Readonly<Record<string, Limits>>;
 
 /** Of a pit. */

@@ -104,6 +104,32 @@ export const FOIL_WRAPS = ['tight', 'loose', 'torn', 'pan'] as const;
 export const PAPER_WRAPS = ['clean', 'greasy'] as const;
 export type Wrap = (typeof FOIL_WRAPS)[number] | (typeof PAPER_WRAPS)[number];
 
+/** Sides of a piece as a cook sees them: a rack's meat or bone, a bird's skin or bone, the fat of a brisket. */
+export const FIRE_SIDES = ['meat', 'bone', 'skin', 'fat'] as const;
+export type FireSide = (typeof FIRE_SIDES)[number];
+/** Coals under grey ash by daylight, or glowing red. */
+export const COALS = ['grey', 'red'] as const;
+export type Coals = (typeof COALS)[number];
+/** What stands between coals and meat: a pan with water in it, or a plate (deflector, dry pan, foil-covered brick). */
+export const FIRE_SHIELDS = ['pan', 'plate'] as const;
+export type FireShield = (typeof FIRE_SHIELDS)[number];
+
+/** Direct heat: the piece lies over the coals, or stands before the fire box, and one of its sides sees them. */
+export interface DirectHeat {
+  /** The side that lies towards the coals as the stage begins. */
+  readonly side: FireSide;
+  /** From the coals to the meat. */
+  readonly distance: Quantity<'length'>;
+  /** How far the bed of coals is across; missing: 30 cm, and in doubt. */
+  readonly across?: Quantity<'length'>;
+  /** Missing: not told. */
+  readonly coals?: Coals;
+  /** Missing: nothing. */
+  readonly between?: FireShield;
+  /** Turned over so often; missing: it lies as it is. */
+  readonly turn?: Quantity<'time'>;
+}
+
 export interface Stage {
   readonly kind: StageKind;
   readonly until: StageEnd;
@@ -119,6 +145,8 @@ export interface Stage {
   readonly wrap?: Wrap;
   /** Of a stage without a wrap; each time the lid is opened. */
   readonly spritz?: Spritz;
+  /** On the pit: over the coals; missing: away from them. */
+  readonly direct?: DirectHeat;
   readonly note?: string;
 }
 

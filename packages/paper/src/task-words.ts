@@ -62,12 +62,21 @@ function wrapParams(stage: Stage | undefined): Params {
   return { ...(isWrap && { wrap: stage.kind }), ...(stage.liquid && { liquid: stage.liquid }) };
 }
 
+const coalsParams = (stage: Stage | undefined): Params =>
+  stage?.direct ? { side: stage.direct.side, ...(stage.direct.turn && { turn: stage.direct.turn }) } : {};
+
 function ownParams(task: Task, report: PlanReport, print: Printer): Params {
   const { cook } = report;
   const piece = task.pieceIds.length === 1 ? pieceOf(cook, task.pieceIds[0]!) : undefined;
   switch (task.kind) {
     case 'meat-on':
-      return piece ? { name: nameAndMass(piece, print), ...(piece.place && { place: piece.place }) } : {};
+      return piece
+        ? {
+            name: nameAndMass(piece, print),
+            ...(piece.place && { place: piece.place }),
+            ...coalsParams(piece.stages[0]),
+          }
+        : {};
     case 'coal-bed':
       return { pit: cook.pit.temperature };
     case 'light-oven':
@@ -76,6 +85,8 @@ function ownParams(task: Task, report: PlanReport, print: Printer): Params {
       return leftInPan(report, task.formulaId);
     case 'wrap':
       return wrapParams(stageOf(task, piece));
+    case 'to-coals':
+      return coalsParams(stageOf(task, piece));
     case 'glaze': {
       const sauce = piece && sauceOf(cook, piece);
       const before = piece?.stages[piece.stages.findIndex((stage) => stage.kind === 'glazed') - 1];

@@ -5,6 +5,8 @@
 import {
   type Bite,
   type Cook,
+  type DirectHeat,
+  type FireShield,
   isWaiting,
   type Piece,
   type PitPlace,
@@ -16,10 +18,11 @@ import {
   type Wrap,
 } from '@pitwright/model';
 import { standardPressurePa } from '../air/atmosphere.ts';
+import { BED_C } from '../fire/coals.ts';
 import type { Cut } from '../meat/cut.ts';
 import { findCut } from '../meat/cuts.ts';
 import { barkSetM } from '../meat/eaten.ts';
-import { hasFatCap, hasMembrane, type OtherFaceTold } from '../meat/faces.ts';
+import { hasFatCap, hasMembrane, isOpenFace, type OtherFaceTold } from '../meat/faces.ts';
 import { ownCut } from '../meat/ownCut.ts';
 import {
   BARE,
@@ -88,6 +91,20 @@ export interface ResolvedStage {
   readonly isGlazed: boolean;
   /** Sprayed on one item each time. */
   readonly spritz?: { readonly kg: number; readonly everyS: number };
+  /** Coals that one side of it sees. */
+  readonly fire?: ResolvedFire;
+}
+
+export interface ResolvedFire {
+  readonly isOnOpenFace: boolean;
+  readonly bedRadiusM: number;
+  readonly distanceM: number;
+  /** Doubt of the logarithm of their ratio. */
+  readonly sizeSdLn: number;
+  readonly bedC: Doubtful;
+  readonly between?: FireShield;
+  /** ∞: it lies as it is [s]. */
+  readonly turnEveryS: number;
 }
 
 export interface ResolvedPiece {
@@ -113,6 +130,11 @@ export interface ResolvedCook {
   readonly pieces: readonly ResolvedPiece[];
   /** Answers that were asked and are not used yet. */
   readonly notUsed: readonly Said[];
+}
+
+/** Radius of the disc that has the area of one side of it, seen from below [m]. */
+export function sideRadiusM({ size, densityKgM3 }: ResolvedPiece): number {
+  return Math.sqrt(size.massKg / (densityKgM3 * 2 * size.halfThicknessM * Math.PI));
 }
 
 /** Raw outer face of one item [m²]; meat without its bone. */
@@ -291,6 +313,7 @@ function resolveStages(
       pouredKg,
       ...(spritz && { spritz: { kg: massKgOf(spritz.amount), everyS: spritz.every.si } }),
       isGlazed: stage.kind === 'glazed',
+      ...(stage.direct && { fire: resolveFire(stage.direct, cut) }),
     };
     if (isWaiting(stage.kind))
       return { ...shared, place: 'room', ...restingPlace(stage.kind, atC, stage.in) };
@@ -302,6 +325,24 @@ function resolveStages(
     if (toldC !== undefined) pitGasC = toldC + pit.biasK;
     return { ...shared, place: 'pit', cover, gasC: pitGasC };
   });
+}
+
+/** Bed of coals that nobody measured, and the doubt of a distance and of a bed told by eye [m], [1]. */
+const BED_UNTOLD_M = 0.3;
+const BED_UNTOLD_SD_LN = 0.25;
+const BY_EYE_SD_LN = 0.1;
+
+function resolveFire(direct: DirectHeat, cut: Cut): ResolvedFire {
+  const bedSdLn = direct.across ? BY_EYE_SD_LN : BED_UNTOLD_SD_LN;
+  return {
+    isOnOpenFace: isOpenFace(cut, direct.side),
+    bedRadiusM: (direct.across?.si ?? BED_UNTOLD_M) / 2,
+    distanceM: direct.distance.si,
+    sizeSdLn: Math.sqrt(BY_EYE_SD_LN * BY_EYE_SD_LN + bedSdLn * bedSdLn),
+    bedC: BED_C[direct.coals ?? 'untold'],
+    ...(direct.between && { between: direct.between }),
+    turnEveryS: direct.turn?.si ?? Infinity,
+  };
 }
 
 /** A volume as water [kg]. */

@@ -10,6 +10,8 @@ interface Moment {
   readonly driesShare: number;
   readonly coreC: number;
   readonly surfaceC: number;
+  /** The hotter of both faces. */
+  readonly hotSideC: number;
   readonly riseKPerH: number;
 }
 
@@ -20,6 +22,8 @@ const HELD_FROM_C = 78;
 const COLD_TO_C = 55;
 /** Foil that lets less of the heat than this into vapour is tight. */
 const TIGHT_SHARE = 0.25;
+/** Coals that give less than this of the heat are not what decides. */
+const COALS_TOLD_SHARE = 0.2;
 /** What is at hand to end a stall, by what the piece lies in. */
 const ENDED_BY: Readonly<Partial<Record<StageKind, string>>> = { foil: 'tight-foil', paper: 'foil-over' };
 
@@ -35,6 +39,7 @@ function momentAt(inside: PieceInside, elapsedS: number): Moment {
     driesShare: intoW[i]! > 0 ? Math.min(1, Math.max(0, driesW[i]! / intoW[i]!)) : 0,
     coreC: coreC(i),
     surfaceC: temperaturesC[i]![0]!,
+    hotSideC: Math.max(temperaturesC[i]![0]!, inside.otherSurfaceC[i]!),
     riseKPerH: to > from ? (3600 * (coreC(to) - coreC(from))) / (timesS[to]! - timesS[from]!) : 0,
   };
 }
@@ -68,6 +73,19 @@ export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Insta
       source,
     };
   const heat = { watts: Math.round(now.watts), dries: share(now.driesShare), core: celsius(now.coreC) };
+  const { fire } = stage;
+  if (fire && stage.kind !== 'foil' && fire.watts >= COALS_TOLD_SHARE * now.watts)
+    return {
+      id: 'explain.coals',
+      params: {
+        coals: Math.round(fire.watts),
+        turned: fire.isTurned ? 1 : 0,
+        side: celsius(now.hotSideC),
+        ...heat,
+        rise: perHour(now.riseKPerH),
+      },
+      source: 'fire.md',
+    };
   if (now.coreC < COLD_TO_C)
     return { id: 'explain.warms', params: { ...heat, surface: celsius(now.surfaceC) }, source };
   if (stage.kind === 'foil' && now.driesShare < TIGHT_SHARE)

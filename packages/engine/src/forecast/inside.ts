@@ -17,6 +17,13 @@ export interface BiteLine {
   readonly timesS: readonly number[];
 }
 
+export interface StageInside {
+  readonly kind: StageKind;
+  readonly endS: number;
+  /** Heat that one item takes from coals that it sees [W], and whether it is turned; missing: it sees none. */
+  readonly fire?: { readonly watts: number; readonly isTurned: boolean };
+}
+
 export interface PieceInside {
   readonly pieceId: string;
   /** The member shown: its finish is nearest the median. */
@@ -31,7 +38,9 @@ export interface PieceInside {
   readonly frontM: readonly number[];
   readonly halfThicknessM: number;
   /** Its stages as this member has them; the end is ∞ where it lasts until the table asks or never comes [s]. */
-  readonly stages: readonly { readonly kind: StageKind; readonly endS: number }[];
+  readonly stages: readonly StageInside[];
+  /** Outer side of the face that is not shown, at each time [°C]; that of the shown one where they are alike. */
+  readonly otherSurfaceC: readonly number[];
   /** Heat that reaches one item, and what of it evaporates water, at each time [W]. */
   readonly intoW: readonly number[];
   readonly driesW: readonly number[];
@@ -141,6 +150,7 @@ function followed(
   const frontM: number[] = [];
   const intoW: number[] = [];
   const driesW: number[] = [];
+  const otherSurfaceC: number[] = [];
   const reachedS = new Array<number>(cells).fill(Infinity);
   const isUnderCrust = new Array<boolean>(cells).fill(false);
   let depths: readonly number[] = [];
@@ -170,6 +180,7 @@ function followed(
         ...Array.from({ length: cells }, (_, i) => solver.cellC(cells - 1 - i)),
       ]);
       frontM.push(solver.driedDepthM);
+      otherSurfaceC.push(solver.otherSurfaceC);
       intoW.push((solver.lastFromAirWm2 * faceM2) / drawn.stretch);
       driesW.push((solver.lastEvaporatingWm2 * faceM2) / drawn.stretch);
     },
@@ -182,10 +193,18 @@ function followed(
     temperaturesC,
     frontM,
     halfThicknessM: drawn.meat.halfThicknessM,
-    stages: drawn.stages.map(({ kind, trigger }, i) => ({
+    stages: drawn.stages.map(({ kind, trigger, fire }, i) => ({
       kind,
       endS: trigger.by === 'table' ? Infinity : endS[i]!,
+      ...(fire && {
+        fire: {
+          // One of its two faces.
+          watts: (fire.absorbedWm2 * 0.5 * faceM2) / drawn.stretch,
+          isTurned: fire.turnEveryS < Infinity,
+        },
+      }),
     })),
+    otherSurfaceC,
     intoW,
     driesW,
     bite: { depthShares: soft.map((i) => depths[i]!), timesS: soft.map((i) => reachedS[i]!) },

@@ -6,6 +6,10 @@ import type { SurfaceFlows } from './surfaceFlows.ts';
 /** Radiation of the foil itself: it is bright [W/(m²·K)]. */
 const FOIL_RADIATION = 0.8;
 
+/** Air and walls as one temperature for the foil, whose bright side takes little of what glows [°C]. */
+export const foilSeesC = (gasC: number, wallRiseK: number, convectionWm2K: number): number =>
+  gasC + (wallRiseK * FOIL_RADIATION) / (convectionWm2K + FOIL_RADIATION);
+
 /**
  * Fills `flows`. Inside the wrap the bark is soaked: no dry layer between surface and front.
  *

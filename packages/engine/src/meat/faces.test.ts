@@ -92,7 +92,7 @@ describe('the fat cap', () => {
     expect(faces[0]).toEqual({
       evaporatingShare: 1,
       halfThicknessM: 0.0225,
-      otherFace: { evaporatingShare: 1, layerM2KW: 0, layerJM2K: 0, convectionShare: 1, wallRiseK: 0 },
+      otherFace: { evaporatingShare: 1, layerM2KW: 0, layerJM2K: 0, convectionShare: 1 },
     });
     expect(faces[2]!.otherFace!.evaporatingShare).toBeCloseTo(1 - 0.16 + 0.8 * 0.08 ** 2, 9);
     for (let i = 1; i < faces.length; i++)

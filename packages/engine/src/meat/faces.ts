@@ -9,6 +9,7 @@
  * @source s of racks 0.3 to 0.5, common practice, no source: the membrane holds water back, bare intercostal meat does
  * not; untold lies near pulled off, as most racks are (calibration: the fitted share of racks gives 0.47)
  */
+import type { FireSide } from '@pitwright/model';
 import type { Cut } from './cut.ts';
 import type { Face, MeatParameters } from './parameters.ts';
 
@@ -86,7 +87,13 @@ const bareFace = (evaporatingShare: number): Face => ({
   layerM2KW: 0,
   layerJM2K: 0,
   convectionShare: 1,
-  wallRiseK: 0,
 });
+
+/** Both faces of a piece, though they are alike: one of them is to see the coals. */
+export const withBothFaces = (meat: MeatParameters): MeatParameters =>
+  meat.otherFace ? meat : { ...meat, otherFace: bareFace(meat.evaporatingShare) };
+
+/** Whether that side is the open face, whose bark and colour are told: a bird's skin, the meat of anything else. */
+export const isOpenFace = (cut: Cut, side: FireSide): boolean => side === (cut.isPoultry ? 'skin' : 'meat');
 
 const clamp = (share: number): number => Math.min(1, Math.max(0, share));

@@ -9,7 +9,7 @@
  * @source R. Alexander, Diagonally implicit Runge–Kutta methods for stiff ODEs, SIAM J. Numer. Anal. 14 (1977)
  */
 import type { PieceBody } from './body.ts';
-import { solveClosedSurface } from './closedSurface.ts';
+import { foilSeesC, solveClosedSurface } from './closedSurface.ts';
 import { StepCoefficients } from './coefficients.ts';
 import { browningRate } from './colour.ts';
 import { Interior } from './interior.ts';
@@ -43,6 +43,8 @@ export class HalfPiece {
   /** Where the juice goes: AT.film or AT.pool; and what of it gets there in this step [kg/m²]. */
   store: number = AT.film;
   storedJuice = 0;
+  /** How much warmer the walls are that this face sees [K]. */
+  wallRiseK = 0;
   stepS = 0;
   implicitS = 0;
   /** The surface before the last stage: as the step began, or as its first stage ended. */
@@ -159,7 +161,7 @@ export class HalfPiece {
       this.#openSurface.solve(
         stage,
         gasC,
-        wallC + this.#face.wallRiseK,
+        wallC + this.wallRiseK,
         this.implicitS,
         available,
         interior.effectiveWm2K,
@@ -168,7 +170,7 @@ export class HalfPiece {
     else
       solveClosedSurface(
         stage,
-        gasC,
+        cover.kind === 'foil' ? foilSeesC(gasC, this.wallRiseK, this.#convectionWm2K) : gasC,
         this.#convectionWm2K,
         this.implicitS,
         cover,

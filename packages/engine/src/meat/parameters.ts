@@ -11,8 +11,6 @@ export interface Face {
   readonly layerJM2K: number;
   /** h_c over that of the air round the piece [1]. */
   readonly convectionShare: number;
-  /** How much warmer the walls are that it sees [K]: fire or coals on this side. */
-  readonly wallRiseK: number;
 }
 
 /** One piece as the solver sees it; per square metre of raw outer face. */

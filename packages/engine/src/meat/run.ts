@@ -124,6 +124,10 @@ export class PieceRunner {
     const endsAtS = trigger.by === 'clock' ? beganS + trigger.afterS / stretch : Infinity;
     const everyS = stage.spritz ? stage.spritz.everyS / stretch : Infinity;
     let nextSpritzS = beganS + everyS;
+    const turnEveryS = stage.fire ? stage.fire.turnEveryS / stretch : Infinity;
+    let nextTurnS = beganS + turnEveryS;
+    let isOnOpenFace = stage.fire?.isOnOpenFace ?? true;
+    this.#faceFire(stage, isOnOpenFace);
     const longestStepS =
       cover.kind === 'still'
         ? LONGEST_STILL_STEP_S
@@ -151,7 +155,7 @@ export class PieceRunner {
       if (ended && this.#isSettled(options, air)) break;
       let stepS = FIRST_STEP_S + STEP_GROWTH * (timeS - Math.max(beganS, this.#air.openedS));
       if (stepS > longestStepS) stepS = longestStepS;
-      const limitS = ended ? tailEndS : Math.min(endsAtS, horizonS, nextSpritzS);
+      const limitS = ended ? tailEndS : Math.min(endsAtS, horizonS, nextSpritzS, nextTurnS);
       let lands = false;
       if (!ended && timeS >= horizonS) {
         outcome.stuckStage = s;
@@ -203,6 +207,12 @@ export class PieceRunner {
           this.#air.openedS = timeS;
           nextSpritzS += everyS;
         }
+        if (limitS === nextTurnS) {
+          isOnOpenFace = !isOnOpenFace;
+          this.#faceFire(stage, isOnOpenFace);
+          this.#air.openedS = timeS;
+          nextTurnS += turnEveryS;
+        }
       }
     }
     return timeS;
@@ -219,6 +229,11 @@ export class PieceRunner {
     if (before?.kind === 'foil' && stage.cover.kind === 'open') solver.openWrap();
     if (stage.pouredKgM2) solver.pour(stage.pouredKgM2);
     if (stage.glaze) solver.glaze(stage.glaze.waterKgM2, stage.glaze.solidsKgM2);
+  }
+
+  #faceFire({ fire }: StagePlan, isOnOpenFace: boolean): void {
+    const riseK = fire ? fire.riseK : 0;
+    this.solver.faceFire(isOnOpenFace ? riseK : 0, isOnOpenFace ? 0 : riseK);
   }
 
   #step(air: AirPlan, cover: Cover, timeS: number, stepS: number, stretch: number): void {

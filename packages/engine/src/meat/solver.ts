@@ -18,7 +18,6 @@ const openFace = (evaporatingShare: number): Face => ({
   layerM2KW: 0,
   layerJM2K: 0,
   convectionShare: 1,
-  wallRiseK: 0,
 });
 
 export class PieceSolver {
@@ -58,6 +57,16 @@ export class PieceSolver {
     this.#upper.begin(piece, openFace(piece.evaporatingShare));
     this.#lower = piece.otherFace && this.#lowerHalf;
     if (piece.otherFace) this.#lowerHalf.begin(piece, piece.otherFace);
+    this.faceFire(0, 0);
+  }
+
+  /**
+   * How much warmer the walls are that each face sees, coals among them [K]; 0 as a piece is put on. Of a piece whose
+   * faces are alike the first alone counts, for all of it.
+   */
+  faceFire(openRiseK: number, otherRiseK: number): void {
+    this.#upper.wallRiseK = openRiseK;
+    this.#lowerHalf.wallRiseK = otherRiseK;
   }
 
   /** What of `state` is in use. */
@@ -105,6 +114,10 @@ export class PieceSolver {
   /** Browning of the open face so far, equivalent hours of a dry surface at 110 °C [h]. */
   get browningH(): number {
     return this.state[AT.browningH]!;
+  }
+  /** The same on the other face. */
+  get otherBrowningH(): number {
+    return (this.#lower ?? this.#upper).state[AT.browningH]!;
   }
   get solidFatShare(): number {
     return this.#mean(AT.solidFatShare);

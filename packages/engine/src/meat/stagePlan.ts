@@ -39,6 +39,18 @@ export type StageTrigger =
   /** lasts as long as it is asked to */
   | { readonly by: 'table' };
 
+/** Coals before one face of a piece. */
+export interface FaceFire {
+  /** The open face sees them as the stage begins; else the other one. */
+  readonly isOnOpenFace: boolean;
+  /** How much warmer they make the walls that it sees [K]. */
+  readonly riseK: number;
+  /** Heat that the face takes from them [W/m²]. */
+  readonly absorbedWm2: number;
+  /** Turned over, the pit opened, so often [s]; ∞ never. */
+  readonly turnEveryS: number;
+}
+
 /** One stage of one member, all resolved. */
 export interface StagePlan {
   readonly kind: StageKind;
@@ -49,6 +61,8 @@ export interface StagePlan {
   readonly pouredKgM2?: number;
   /** Sprayed on again and again, the pit opened each time. */
   readonly spritz?: { readonly kgM2: number; readonly everyS: number };
+  /** One face sees coals; missing: none does. */
+  readonly fire?: FaceFire;
   /** Glaze brushed on at the begin [kg/m²]. */
   readonly glaze?: { readonly waterKgM2: number; readonly solidsKgM2: number };
 }

@@ -15,7 +15,7 @@ const PIECE: MeatParameters = {
   dimensionality: 1.03,
   evaporatingShare: 1,
 };
-const OPEN: Face = { evaporatingShare: 1, layerM2KW: 0, layerJM2K: 0, convectionShare: 1, wallRiseK: 0 };
+const OPEN: Face = { evaporatingShare: 1, layerM2KW: 0, layerJM2K: 0, convectionShare: 1 };
 const AROUND = { gasC: 121, wallC: 120, humidityRatio: 0.045, convectionWm2K: 7.5, pressurePa: 101325 };
 const STILL: Cover = { kind: 'still', transmittanceWm2K: 9 };
 
@@ -129,13 +129,13 @@ test('water and energy close to 1e-6 in both halves, whatever the faces and the 
     layerM2KW: fc.double({ min: 0, max: 0.1, noNaN: true }),
     layerJM2K: fc.double({ min: 0, max: 4e4, noNaN: true }),
     convectionShare: fc.double({ min: 0.2, max: 2, noNaN: true }),
-    wallRiseK: fc.double({ min: 0, max: 300, noNaN: true }),
   });
   const part = fc.record({
     cover: fc.constantFrom<Cover>(BARE, GLAZED, PAPER, FOIL, STILL),
     minutes: fc.integer({ min: 1, max: 200 }),
     gasC: fc.double({ min: 15, max: 200, noNaN: true }),
     spritzKgM2: fc.constantFrom(0, 0.1),
+    riseK: fc.double({ min: -40, max: 400, noNaN: true }),
   });
   fc.assert(
     fc.property(
@@ -146,7 +146,8 @@ test('water and energy close to 1e-6 in both halves, whatever the faces and the 
         const solver = new PieceSolver(12, relativeSofteningRate);
         solver.begin({ ...PIECE, halfThicknessM, otherFace });
         let before: Cover | undefined;
-        for (const { cover, minutes, gasC, spritzKgM2 } of parts) {
+        for (const { cover, minutes, gasC, spritzKgM2, riseK } of parts) {
+          solver.faceFire(0, riseK);
           if (before?.kind === 'foil' && cover.kind === 'open') solver.openWrap();
           before = cover;
           solver.spritz(spritzKgM2);
@@ -184,11 +185,46 @@ describe('orders', () => {
     for (let i = 1; i < times.length; i++) expect(times[i]!).toBeGreaterThan(times[i - 1]!);
   });
 
-  test('a wall that glows on one side, and air that moves there, hasten', () => {
-    const plain = secondsTo({});
-    expect(secondsTo({ wallRiseK: 100 })).toBeLessThan(plain);
-    expect(secondsTo({ wallRiseK: 200 })).toBeLessThan(secondsTo({ wallRiseK: 100 }));
-    expect(secondsTo({ convectionShare: 1.5 })).toBeLessThan(plain);
+  test('air that moves on one side hastens', () => {
+    expect(secondsTo({ convectionShare: 1.5 })).toBeLessThan(secondsTo({}));
+  });
+
+  const overCoals = (riseK: number, isOnOpenFace = false, turnEveryS = Infinity) =>
+    runner.run(
+      { ...PIECE, otherFace: OPEN },
+      [
+        {
+          ...stage(BARE, { by: 'core', temperatureC: 88 }),
+          fire: { riseK, isOnOpenFace, absorbedWm2: 0, turnEveryS },
+        },
+      ],
+      { stretch: 1, wordDoses: [Infinity, Infinity, Infinity, Infinity] },
+    ).endS[0]!;
+
+  test('coals before one face hasten, the hotter the more, whichever face it is', () => {
+    expect(overCoals(0)).toBe(secondsTo({}));
+    expect(overCoals(100)).toBeLessThan(overCoals(0));
+    expect(overCoals(200)).toBeLessThan(overCoals(100));
+    // Alike faces: the middle cannot tell which of them it is.
+    expect(Math.abs(overCoals(150, true) / overCoals(150, false) - 1)).toBeLessThan(1e-4);
+  });
+
+  test('the side towards the coals browns darker and dries deeper, turned both do', () => {
+    const after = (turnEveryS: number) => {
+      overCoals(150, false, turnEveryS);
+      const { browningH, otherBrowningH, barkM, otherBarkM } = runner.solver;
+      return { browningH, otherBrowningH, barkM, otherBarkM };
+    };
+    const lies = after(Infinity);
+    expect(lies.otherBrowningH).toBeGreaterThan(3 * lies.browningH);
+    expect(lies.otherBarkM).toBeGreaterThan(lies.barkM);
+    const turned = after(240);
+    expect(turned.browningH).toBeGreaterThan(lies.browningH);
+    expect(turned.otherBrowningH).toBeLessThan(lies.otherBrowningH);
+    // Turned often, they differ less than a side that lies from one that does not.
+    expect(Math.abs(Math.log(turned.otherBrowningH / turned.browningH))).toBeLessThan(
+      Math.log(lies.otherBrowningH / lies.browningH),
+    );
   });
 
   test('between the bodies that have either face all round', () => {

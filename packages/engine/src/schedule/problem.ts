@@ -90,6 +90,7 @@ const COOKED: ReadonlySet<TaskKind> = new Set([
   'unwrap',
   'glaze',
   'to-oven',
+  'to-coals',
   'take-off',
   'test-bite',
 ]);

@@ -31,6 +31,7 @@ export const TASK_KINDS = [
   'glaze',
   'test-bite',
   'to-oven',
+  'to-coals',
   'take-off',
   'rest',
   'hold',

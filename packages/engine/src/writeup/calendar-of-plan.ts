@@ -9,6 +9,7 @@ const ALARM_MINUTES: Readonly<Partial<Record<TaskKind, number>>> = {
   unwrap: 5,
   glaze: 5,
   'to-oven': 5,
+  'to-coals': 5,
   'take-off': 5,
   slice: 5,
   'chill-leftovers': 0,

@@ -1,6 +1,16 @@
 /** Arbitrary valid cook files for property tests, as plain data in the form's own keys. */
 import fc from 'fast-check';
-import { BITES, BODIES, CATALOGUE_CUTS, OWN_FATS, PIT_TYPES, RULES } from '../nouns.ts';
+import {
+  BITES,
+  BODIES,
+  CATALOGUE_CUTS,
+  COALS,
+  FIRE_SHIELDS,
+  FIRE_SIDES,
+  OWN_FATS,
+  PIT_TYPES,
+  RULES,
+} from '../nouns.ts';
 
 const numberText = (min: number, max: number): fc.Arbitrary<string> =>
   fc.oneof(
@@ -85,6 +95,22 @@ const cookingStage = fc
     ),
   )
   .map(([stage, how, more]) => ({ ...stage, ...how, ...more }));
+const overCoals = fc
+  .tuple(
+    end,
+    fc.record(
+      {
+        side: fc.constantFrom(...FIRE_SIDES),
+        distance: withUnit(numberText(3, 120), 'cm'),
+        across: withUnit(numberText(5, 70), 'in', 'cm'),
+        coals: fc.constantFrom(...COALS),
+        between: fc.constantFrom(...FIRE_SHIELDS),
+        turn: withUnit(numberText(1, 60), 'min'),
+      },
+      { requiredKeys: ['side', 'distance'] },
+    ),
+  )
+  .map(([how, direct]) => ({ stage: 'bare', ...how, direct }));
 const lastStage = fc.constantFrom<object>(
   { stage: 'rest', until: 'table' },
   { stage: 'hold', until: 'table', at: '65 °C', in: 'warmer' },
@@ -138,7 +164,7 @@ const piece = fc
       { requiredKeys: ['cut', 'bite'] },
     ),
     fc.option(ownCut, { nil: undefined, freq: 4 }),
-    fc.array(cookingStage, { minLength: 1, maxLength: 3 }),
+    fc.array(fc.oneof({ arbitrary: cookingStage, weight: 4 }, overCoals), { minLength: 1, maxLength: 3 }),
     lastStage,
   )
   .map(([{ mass: kg, ...fields }, own, stages, last]) => ({

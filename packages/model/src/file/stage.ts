@@ -2,6 +2,10 @@ import { isMap, type Node } from 'yaml';
 import { STAGE_LIMITS, withinLimits } from '../limits.ts';
 import {
   BITES,
+  COALS,
+  type DirectHeat,
+  FIRE_SHIELDS,
+  FIRE_SIDES,
   FOIL_WRAPS,
   isWaiting,
   PAPER_WRAPS,
@@ -29,6 +33,7 @@ interface WrittenStage {
   readonly liquid?: Quantity<'volume'>;
   readonly wrap?: Wrap;
   readonly spritz?: Spritz;
+  readonly direct?: DirectHeat;
   readonly note?: string;
 }
 
@@ -87,6 +92,15 @@ const spritz: Form<Spritz> = record<Spritz>(
   },
 );
 
+const direct: Form<DirectHeat> = record<DirectHeat>({
+  side: required('side', word(FIRE_SIDES)),
+  distance: required('distance', measure('length', STAGE_LIMITS.distance)),
+  across: optional('across', measure('length', STAGE_LIMITS.across)),
+  coals: optional('coals', word(COALS)),
+  between: optional('between', word(FIRE_SHIELDS)),
+  turn: optional('turn', measure('time', STAGE_LIMITS.turn)),
+});
+
 type Place = NonNullable<Stage['in']>;
 const WARM_PLACES: readonly Place[] = ['pit', 'oven', 'box', 'warmer', 'tray'];
 const COLD_PLACES: readonly Place[] = ['fridge', 'ice-bath'];
@@ -107,6 +121,8 @@ function checkStage(stage: Partial<WrittenStage>, locate: (key: string) => Node,
     reader.report(locate('wrap'), 'file.unknown-word', { text: stage.wrap, words: wraps.join(', ') });
   if (stage.spritz && (isResting || WRAPPED.includes(kind))) refuse('spritz');
   if (stage.liquid && !WRAPPED.includes(kind)) refuse('liquid');
+  if (stage.direct && isResting) refuse('direct');
+  else if (stage.direct && stage.in === 'oven') reader.report(locate('in'), 'file.coals-in-pit');
   if (stage.at && !isResting) refuse('at');
   if (stage.pit && isResting) refuse('pit');
   const places = kind === 'chill' ? COLD_PLACES : WARM_PLACES;
@@ -133,6 +149,7 @@ const writtenStage = record<WrittenStage>(
     liquid: optional('liquid', measure('volume', STAGE_LIMITS.liquid)),
     wrap: optional('wrap', word([...FOIL_WRAPS, ...PAPER_WRAPS])),
     spritz: optional('spritz', spritz),
+    direct: optional('direct', direct),
     note: optional('note', note),
   },
   { check: checkStage },

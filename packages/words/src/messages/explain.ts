@@ -21,6 +21,10 @@ function sharePart({ si }: Quantity): string {
   return si >= 0.15 ? 'Some of its heat' : 'Hardly any of its heat';
 }
 
+/** What the coals give of all the heat, in the same words. */
+const coalsPart = (share: number): string =>
+  share >= 0.75 ? 'nearly all its heat' : share >= 0.5 ? 'most of its heat' : 'a good part of its heat';
+
 /** An instant, or a time since meat-on where no hour is set. */
 const when = (until: Quantity | string, print: Printer): string =>
   typeof until === 'string' ? print.aboutClock(until) : print.elapsedS(until.si);
@@ -39,6 +43,11 @@ export const explainMessages = messages({
     `The stall: juice comes out and drying it off takes ${sharePart(p.dries).toLowerCase()}. The middle hangs at ${celsius(p.core, print)} until about ${when(p.until, print)}; ${STALL_ENDS[p.ends] ?? p.ends} ends it sooner.`,
   'explain.dries': (p: Heat & { rise: Quantity; until?: Quantity | string }, print) =>
     `${sharePart(p.dries)} dries it; the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.`,
+  'explain.coals': (
+    p: Heat & { watts: number; coals: number; turned: number; side: Quantity; rise: Quantity },
+    print,
+  ) =>
+    `${p.turned > 0 ? 'Over the coals, turned' : 'Over the coals'}: ${coalsPart(p.coals / p.watts)} shines up from them. The side towards them is at ${celsius(p.side, print)}, the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.`,
   'explain.wrapped': (p: Heat & { rise: Quantity }, print) =>
     `In foil next to nothing dries: the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}. Only its thickness holds it back.`,
   'explain.held': (p: Heat & { ends: string }, print) =>

@@ -171,6 +171,7 @@ const cookFileMessages = {
     `Nothing ends this stage${p.stage === '' ? '' : ` (${p.stage})`}; write “for: 75 min” or “until: bark”.`,
   'file.stage-key': (p: { key: string; stage: string }) =>
     `“${p.key}” means nothing in the stage ${p.stage}; take it out.`,
+  'file.coals-in-pit': () => 'Coals are in the pit alone; take out “in: oven”, or “direct”.',
   'file.own-thickness': () =>
     'A cut of your own needs its thickness too; write “thickness: 60 mm”, at the thickest place.',
   'file.own-sides': (p: { length: string; width: string; thickness: string }) =>

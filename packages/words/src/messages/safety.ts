@@ -44,6 +44,10 @@ export const safetyMessages = messages({
     `It starts at ${at(p.start, print)}: keep it at ${at(p.cold, print)} or below until it goes on.`,
   'safety.wrap-steam': (p: { temperature: Quantity }, print) =>
     `Juice in the wrap is above ${at(p.temperature, print)}: open the far side first, face away.`,
+  'safety.coals-colour': () =>
+    'Over the coals the outside browns long before the middle is done: go by the thermometer in the coldest part, never by colour. Tongs that turned it raw are washed before they touch it cooked.',
+  'safety.flare-up': () =>
+    'Fat on coals flares up: keep a place without coals free, move it there, shut the lid. No water; stay by it.',
   'safety.hold-warm': (p: { least: Quantity }, print) =>
     `Hold it at ${at(p.least, print)} or more in its coldest part, which is outside and at the thin end.`,
   'safety.hold-low': (p: { at: Quantity; least: Quantity }, print) =>

@@ -30,6 +30,7 @@ const JOBS: Readonly<Record<string, string>> = {
   glaze: 'the glaze',
   'test-bite': 'the test',
   'to-oven': 'into the oven',
+  'to-coals': 'over the coals',
   'take-off': 'off the pit',
   rest: 'the rest',
   hold: 'the box',

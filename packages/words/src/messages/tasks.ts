@@ -1,5 +1,6 @@
 import type { Bite, PitPlace, Quantity } from '@pitwright/model';
 import { capital } from '../figures/number.ts';
+import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
 /** `B and C`, `the racks`: what a job is done to, printed already. */
@@ -11,6 +12,14 @@ const PLACES: Readonly<Record<PitPlace, string>> = {
   middle: 'middle of the grate',
   cool: 'cool end',
 };
+
+/** Which side lies towards the coals; missing: the piece lies away from them. */
+type OverCoals = { side?: string; turn?: Quantity };
+
+const overCoals = ({ side, turn }: OverCoals, print: Printer, before = ', '): string =>
+  side === undefined
+    ? ''
+    : `${before}over the coals, ${side} side to them${turn ? `, turned every ${print.quantity(turn)}` : ''}`;
 
 const TESTS: Readonly<Record<Bite, string>> = {
   raw: 'a thermometer in the thickest place',
@@ -26,8 +35,8 @@ export const shortTaskMessages = messages({
   'task.short.light-fire': () => 'Light the fire.',
   'task.short.coal-bed': (p: { pit?: Quantity }, print) =>
     p.pit ? `Coals spread, settle at ${print.quantity(p.pit)}.` : 'Coals spread, pit settles.',
-  'task.short.meat-on': (p: OnPieces & { name?: string; place?: string }) =>
-    `${p.pieces} on${p.place && p.place !== 'middle' ? `, ${PLACES[p.place as PitPlace]}` : ''}.`,
+  'task.short.meat-on': (p: OnPieces & OverCoals & { name?: string; place?: string }, print) =>
+    `${p.pieces} on${p.place && p.place !== 'middle' ? `, ${PLACES[p.place as PitPlace]}` : ''}${overCoals(p, print)}.`,
   'task.short.look': (p: OnPieces) => `Look at ${p.pieces}.`,
   'task.short.spritz': (p: OnPieces) => `Spritz ${p.pieces}.`,
   'task.short.wrap': (p: OnPieces & { wrap?: string; liquid?: Quantity }, print) =>
@@ -39,6 +48,7 @@ export const shortTaskMessages = messages({
   },
   'task.short.test-bite': (p: OnPieces) => `Test ${p.pieces}.`,
   'task.short.to-oven': (p: OnPieces) => `${p.pieces} to the oven.`,
+  'task.short.to-coals': (p: OnPieces & OverCoals, print) => `${p.pieces}${overCoals(p, print, ' ')}.`,
   'task.short.take-off': (p: OnPieces) => `${p.pieces} off.`,
   'task.short.ash-out': () => 'Cold ash into the metal can.',
 });
@@ -70,8 +80,8 @@ export const taskMessages = messages({
       : 'Spread the coals, first fuel on. Let the pit settle.',
   'task.light-oven': (p: { oven?: Quantity }, print) =>
     p.oven ? `Oven on, ${print.quantity(p.oven)}.` : 'Oven on.',
-  'task.meat-on': (p: OnPieces & { name?: string; place?: string }) =>
-    `${p.pieces} on${p.name ? `: ${p.name}` : ''}${p.place ? `, ${PLACES[p.place as PitPlace]}` : ''}.`,
+  'task.meat-on': (p: OnPieces & OverCoals & { name?: string; place?: string }, print) =>
+    `${p.pieces} on${p.name ? `: ${p.name}` : ''}${p.place ? `, ${PLACES[p.place as PitPlace]}` : ''}${overCoals(p, print)}.`,
   'task.look': (p: OnPieces) => `Look at ${p.pieces}: colour, surface, edges.`,
   'task.spritz': (p: OnPieces) => `Spritz ${p.pieces} where the crust is dry. Look while you are there.`,
   'task.wrap': (p: OnPieces & { wrap?: string; liquid?: Quantity }, print) =>
@@ -86,6 +96,8 @@ export const taskMessages = messages({
   'task.test-bite': (p: OnPieces & { bite?: string }) =>
     `Test ${p.pieces}${p.bite ? `: ${TESTS[p.bite as Bite]}` : ''}.`,
   'task.to-oven': (p: OnPieces) => `${p.pieces} into the oven.`,
+  'task.to-coals': (p: OnPieces & OverCoals, print) =>
+    `${p.pieces}${overCoals(p, print, ' ')}. Stay by it: fat flares.`,
   'task.take-off': (p: OnPieces) => `${p.pieces} off, onto a clean tray.`,
   'task.rest': (p: OnPieces) => `Let ${p.pieces} rest.`,
   'task.hold': (p: OnPieces) => `${p.pieces} into the box, lid shut.`,

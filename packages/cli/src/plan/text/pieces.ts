@@ -43,6 +43,9 @@ function untilWords(stage: PlannedStage, told: Piece['stages'][number] | undefin
     : say({ id: 'plan.stage.until-table' }, print);
 }
 
+const placeOf = (told: Piece['stages'][number] | undefined): { readonly place?: string } =>
+  told?.direct ? { place: 'coals' } : told?.in ? { place: told.in } : {};
+
 function stageRow(
   stage: PlannedStage,
   told: Piece['stages'][number] | undefined,
@@ -53,7 +56,7 @@ function stageRow(
   return [
     `${print.shortWeekday(stage.startAt)} ${print.clock(stage.startAt)}`,
     inS > 0 ? print.elapsedS(inS) : say({ id: 'plan.piece.on' }, print),
-    say({ id: 'plan.stage', params: { kind: stage.kind, ...(told?.in && { place: told.in }) } }, print),
+    say({ id: 'plan.stage', params: { kind: stage.kind, ...placeOf(told) } }, print),
     untilWords(stage, told, print),
     degrees(stage.coreC, print),
     degrees(stage.surfaceC, print),

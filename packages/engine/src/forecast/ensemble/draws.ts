@@ -80,6 +80,8 @@ export class PieceDraws {
   readonly #face: Stream;
   readonly #wrap: Stream;
   readonly #wrapLeak: Stream;
+  readonly #coals: Stream;
+  readonly #bed: Stream;
   readonly #items: readonly Readonly<
     Record<'thickness' | 'juice' | 'openness' | 'finalHolding' | 'softening' | 'browning', Stream>
   >[];
@@ -91,6 +93,8 @@ export class PieceDraws {
     this.#face = stream('face');
     this.#wrap = stream('wrap');
     this.#wrapLeak = stream('wrap-leak');
+    this.#coals = new Stream(seed, 'cook/coals');
+    this.#bed = new Stream(seed, 'cook/bed');
     this.#items = Array.from({ length: items }, (_, item) => ({
       thickness: stream(`${item}/thickness`),
       juice: stream(`${item}/juice`),
@@ -117,6 +121,13 @@ export class PieceDraws {
   }
   wrapLeak(member: number): number {
     return this.#wrapLeak.normal(member);
+  }
+  /** How hot the coals are, and how near and wide: the cook's, drawn where a piece lies over them. */
+  coals(member: number): number {
+    return this.#coals.normal(member);
+  }
+  bed(member: number): number {
+    return this.#bed.normal(member);
   }
   item(
     member: number,

@@ -1,11 +1,18 @@
 /** Turns draws into what the solver steps: parameters of the meat and stages with their air. */
-import type { ResolvedPiece, ResolvedPit, ResolvedStage } from '../../day/resolve.ts';
-import { outerFaceM2 } from '../../day/resolve.ts';
-import { facesOf } from '../../meat/faces.ts';
+import {
+  outerFaceM2,
+  type ResolvedFire,
+  type ResolvedPiece,
+  type ResolvedPit,
+  type ResolvedStage,
+  sideRadiusM,
+} from '../../day/resolve.ts';
+import { coalsFluxWm2, wallRiseK } from '../../fire/coals.ts';
+import { facesOf, withBothFaces } from '../../meat/faces.ts';
 import type { WordDoses } from '../../meat/outcome.ts';
 import { type Cover, type MeatParameters, SET_S } from '../../meat/parameters.ts';
 import { PIT_KINDS } from '../../meat/pitKinds.ts';
-import type { AirPlan, StagePlan, StageTrigger } from '../../meat/stagePlan.ts';
+import type { AirPlan, FaceFire, StagePlan, StageTrigger } from '../../meat/stagePlan.ts';
 import { exp } from '../../numeric/elementary.ts';
 import { doseWhereBegins, knownWord, SOFTENING } from '../../tender/bite.ts';
 import { type CookDraw, movedShare, type PieceDraws, SPREAD } from './draws.ts';
@@ -69,7 +76,7 @@ export function memberOf(
   const dose = (word: Parameters<typeof doseWhereBegins>[1]): number =>
     doseWhereBegins(cut.tissue, word, k95PerH);
   return {
-    meat,
+    meat: piece.stages.some(({ fire }) => fire) ? withBothFaces(meat) : meat,
     stages: stagesOf(piece, pit, cook, draws, member, (bite) => dose(knownWord(cut.tissue, bite))),
     stretch: draws.stretch(member),
     k95PerH,
@@ -114,15 +121,45 @@ function stagesOf(
     pressurePa: pit.pressurePa,
   };
   const face = outerFaceM2(piece);
+  const sideM = sideRadiusM(piece);
   return piece.stages.map((stage) => ({
     kind: stage.kind,
     cover: drawnCover(stage.cover, draws, member),
     air: airOf(stage, pit, pitAir, ovenAir, shiftK, SPREAD.ovenK * cook.oven),
+    ...(stage.fire && {
+      fire: drawnFire(stage.fire, sideM, stage.gasC + shiftK, pitAir.wallDropK, draws, member),
+    }),
     trigger: triggerOf(stage, doseFor),
     pouredKgM2: stage.pouredKg / face,
     ...(stage.spritz && { spritz: { kgM2: stage.spritz.kg / face, everyS: stage.spritz.everyS } }),
     ...(stage.isGlazed && { glaze: GLAZE }),
   }));
+}
+
+function drawnFire(
+  fire: ResolvedFire,
+  pieceRadiusM: number,
+  gasC: number,
+  wallDropK: number,
+  draws: PieceDraws,
+  member: number,
+): FaceFire {
+  const { isOnOpenFace, turnEveryS, bedRadiusM, distanceM, between } = fire;
+  const wallC = gasC - wallDropK;
+  const seen = {
+    pieceRadiusM,
+    bedRadiusM,
+    distanceM: distanceM * exp(fire.sizeSdLn * draws.bed(member)),
+    bedC: Math.max(fire.bedC.mean + fire.bedC.sd * draws.coals(member), wallC),
+    ...(between && { between }),
+  };
+  const fluxWm2 = coalsFluxWm2(seen, wallC, gasC);
+  return {
+    isOnOpenFace,
+    riseK: wallRiseK(fluxWm2, wallC),
+    absorbedWm2: SET_S.emissivity * fluxWm2,
+    turnEveryS,
+  };
 }
 
 const MOST_LEAK = 0.6;

@@ -10,6 +10,7 @@ import { COLD_HOLD_C, COME_UP_S, HOT_HOLD_C } from '../rules/limits.ts';
 import { celsiusOf, hundredthsF } from '../ruleTemperature.ts';
 
 const APPENDIX_A = 'USDA FSIS, Revised Appendix A (2021)';
+const GRILLING = 'USDA FSIS, Grilling and Food Safety';
 const POULTRY_TABLE = 'fsis-chicken-fat-12';
 /** Where the poultry table is quoted: hot enough that minutes count, and what a pit bird passes on its way. */
 const POULTRY_QUOTED_C = celsiusOf(150);
@@ -93,6 +94,14 @@ function stageNotices(cook: Cook, piece: Piece): Notice[] {
           stage,
         },
       ),
+    );
+  }
+  const over = piece.stages.find(({ direct }) => direct && direct.between !== 'pan');
+  if (over) {
+    const concerns = { pieceId: piece.id, stage: over.kind };
+    notices.push(
+      notice('safety.coals-colour', 'caution', GRILLING, {}, concerns),
+      notice('safety.flare-up', 'caution', GRILLING, {}, concerns),
     );
   }
   for (const stage of piece.stages) {

@@ -212,7 +212,8 @@ function changeKind(stage: Stage, before: Stage, wasWrapped: boolean, isInOven: 
   if (stage.in === 'oven' && before.in !== 'oven' && !isInOven) return 'to-oven';
   if (stage.kind === 'foil' || stage.kind === 'paper') return 'wrap';
   if (stage.kind === 'glazed') return 'glaze';
-  return wasWrapped ? 'unwrap' : 'look';
+  if (wasWrapped) return 'unwrap';
+  return stage.direct && !before.direct ? 'to-coals' : 'look';
 }
 
 /** Opening the foil and brushing the first coat are one job; so are wrapping and carrying to the oven. */

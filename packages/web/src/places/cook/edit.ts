@@ -72,7 +72,7 @@ const isWrapped = (kind: StageKind): boolean => kind === 'foil' || kind === 'pap
 
 /** The stage as another kind: what that kind does not know is left out, so that the cook still reads as a file. */
 export function asKind(stage: Stage, kind: StageKind): Stage {
-  const { liquid, wrap: _ofTheOldKind, spritz, at, pit, until, in: place, ...kept } = stage;
+  const { liquid, wrap: _ofTheOldKind, spritz, direct, at, pit, until, in: place, ...kept } = stage;
   // Neither where it is warm nor how warm it is there suits what is to get cold, nor the other way round.
   const isAsCold = (kind === 'chill') === (stage.kind === 'chill');
   const keepsPlace = isAsCold && (place === 'oven' || isWaiting(kind) === isWaiting(stage.kind));
@@ -84,6 +84,7 @@ export function asKind(stage: Stage, kind: StageKind): Stage {
       until.by === 'table' && !isWaiting(kind) ? { by: 'clock', after: quantity('time', 60, 'min') } : until,
     ...(liquid && isWrapped(kind) && { liquid }),
     ...(spritz && !isWrapped(kind) && !isWaiting(kind) && { spritz }),
+    ...(direct && !isWaiting(kind) && { direct }),
     ...(at && isWaiting(kind) && isAsCold && { at }),
     ...(pit && !isWaiting(kind) && { pit }),
   };

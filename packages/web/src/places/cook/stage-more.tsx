@@ -8,10 +8,11 @@ import {
   type StageKind,
   type Wrap,
 } from '@pitwright/model';
-import type { ReactNode } from 'react';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
 import type { OfPieces } from './edit.ts';
+import { OverCoals, useCoalsWords } from './over-coals.tsx';
+import { Told } from './told.tsx';
 import { WrittenFigure } from './written-figure.tsx';
 
 type Place = NonNullable<Stage['in']>;
@@ -81,7 +82,7 @@ export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell }) {
         <select
           className="cell-pick"
           value={place}
-          onChange={(event) => tell({ in: event.target.value as Place })}
+          onChange={(event) => tell(atPlace(stage, event.target.value as Place))}
         >
           {places.map((one) => (
             <option key={one} value={one}>
@@ -113,20 +114,17 @@ export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell }) {
           onKeep={(pit) => tell({ pit })}
         />
       )}
+      {isWaiting(stage.kind) || place !== 'pit' ? null : <OverCoals stage={stage} tell={tell} />}
       {isWaiting(stage.kind) || isWrapped(stage) ? null : <Spritzing stage={stage} tell={tell} />}
     </div>
   );
 }
 
-function Told(props: { label: string; children: ReactNode }) {
-  return (
-    // biome-ignore lint/a11y/noLabelWithoutControl: the select is its child
-    <label className="written-figure">
-      <span>{props.label}</span>
-      {props.children}
-    </label>
-  );
-}
+/** Another place; the coals are in the pit alone. */
+const atPlace = ({ direct }: Stage, place: Place): Parameters<Tell>[0] => ({
+  in: place,
+  ...(direct && place !== 'pit' && { direct: undefined }),
+});
 
 /** How much is sprayed on one item, and how often. */
 function Spritzing({ stage, tell }: { stage: Stage; tell: Tell }) {
@@ -181,12 +179,14 @@ function Spritzing({ stage, tell }: { stage: Stage; tell: Tell }) {
 /** What is told beyond kind and end, in a few words: stands under the kind while the rest is closed. */
 export function useMoreWords(): (stage: Stage) => string {
   const { text, print } = useWords();
+  const coalsWords = useCoalsWords();
   return (stage) =>
     [
       stage.wrap && text(`web.wrap.${stage.wrap}`),
       stage.liquid && text('web.more.liquid', { amount: print.quantity(stage.liquid) }),
       stage.in && stage.in !== 'pit' && text(`web.more.${stage.in}`),
       stage.pit && print.quantity(stage.pit),
+      stage.direct && coalsWords(stage.direct),
       stage.at && print.quantity(stage.at),
       stage.spritz &&
         text('web.more.spritz', {
