@@ -15,7 +15,7 @@ const EVIDENCE_LETTERS: Readonly<Record<string, string>> = {
 const PARTS = ['composition', 'split', 'density', 'pH', 'acid'];
 
 /** Records of an RFC 4180 text, keyed by its header. */
-export function readCsv(text: string): Record<string, string>[] {
+function readCsv(text: string): Record<string, string>[] {
   const rows: string[][] = [[]];
   let field = '';
   let quoted = false;

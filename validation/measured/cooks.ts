@@ -47,7 +47,7 @@ const WRAPS: Readonly<Record<string, 'foil' | 'paper' | 'unknown'>> = {
 };
 
 /** Rows of an RFC 4180 table as records by header. */
-export function readTable(path: URL): Record<string, string>[] {
+function readTable(path: URL): Record<string, string>[] {
   const [header, ...rows] = cells(readFileSync(path, 'utf8'));
   return rows.map((row) => Object.fromEntries(header!.map((name, i) => [name, row[i] ?? ''])));
 }

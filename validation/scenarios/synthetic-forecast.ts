@@ -16,7 +16,7 @@ export interface MadeUp {
 }
 
 /** Deterministic uniform numbers in (0, 1): the minimal standard generator of Park and Miller (1988). */
-export function uniforms(seed: number): () => number {
+function uniforms(seed: number): () => number {
   let state = (seed % 2147483646) + 1;
   return () => {
     state = (state * 48271) % 2147483647;

@@ -3,7 +3,6 @@ import { type Attributes, type Mark, px } from './mark.ts';
 /** The floor of type, on paper and on screen [px]. */
 export const SMALLEST = 13.5;
 export const BODY = 16;
-export const PIT = 19;
 
 /** Advances of the sans at its heaviest, in hundredths of the size: signs of about one width together. */
 const ADVANCES: readonly (readonly [number, string])[] = [

@@ -12,7 +12,7 @@ import { sure } from '../src/index.ts';
 
 const HOUR_S = 3600;
 /** Sunday 12 September 2027, 12:00 UTC. */
-export const NOON_S = Date.UTC(2027, 8, 12, 12) / 1000;
+const NOON_S = Date.UTC(2027, 8, 12, 12) / 1000;
 export const TABLE_S = NOON_S + 1.5 * HOUR_S;
 
 const two = (n: number): string => String(n).padStart(2, '0');

@@ -7,7 +7,7 @@ const seconds = z.number().describe('s');
 const share = z.number().min(0).max(1);
 const figure = z.number().nullable().describe('null: never, or not known');
 
-export const saidForm = z.strictObject({
+const saidForm = z.strictObject({
   id: z.string(),
   params: z.record(z.string(), z.unknown()),
   level: z.enum(['information', 'caution', 'stop']).nullable(),

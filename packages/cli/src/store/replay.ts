@@ -39,7 +39,7 @@ export async function replay(
 }
 
 /** Entries of a text with one a line, and what is wrong with which line. */
-export function readEntryLines(text: string): {
+function readEntryLines(text: string): {
   readonly entries: readonly Entry[];
   readonly problems: readonly Said[];
 } {

@@ -3,7 +3,7 @@ import { exp, log } from '../numeric/elementary.ts';
 const ZERO_CELSIUS_K = 273.15;
 /** Coldest and hottest temperature of the two fits [°C]. */
 export const SATURATION_FROM_C = -100;
-export const SATURATION_TO_C = 200;
+const SATURATION_TO_C = 200;
 
 /** ln of the saturation pressure in Pa over liquid water, T in kelvin. */
 const lnOverLiquid = (T: number): number =>

@@ -38,7 +38,7 @@ export interface PieceSensitivity {
   readonly said?: Said;
 }
 
-export const SENSITIVITY_MEMBERS = 80;
+const SENSITIVITY_MEMBERS = 80;
 
 /** Less than this share of the width is inside what so few members can tell. */
 const WORTH_SAYING = 0.05;

@@ -19,7 +19,7 @@ import { rangeOf } from './ensemble/range.ts';
 import { ensembleRunner, lastCookingStage, pieceColumns } from './ensemble/run.ts';
 import { type CookForecast, type PieceColumns, TIMED_WORDS } from './types.ts';
 
-export const ZONES = ['flat', 'point', 'breast', 'thigh'] as const;
+const ZONES = ['flat', 'point', 'breast', 'thigh'] as const;
 export type Zone = (typeof ZONES)[number];
 
 export interface ZoneForecast {

@@ -7,7 +7,7 @@ import { edibleYield, yieldMoments } from './yields.ts';
  * Cooked boneless meat that one adult eats [kg]. @source catering tables: 5–8 oz (140–225 g) an adult; children half
  * (common practice, no source)
  */
-export const ADULT_KG = { p10: 0.14, p50: 0.18, p90: 0.225 };
+const ADULT_KG = { p10: 0.14, p50: 0.18, p90: 0.225 };
 const CHILD_SHARE = 0.5;
 /** @source common practice, no source */
 const APPETITE = { small: 0.8, ordinary: 1, big: 1.25 } as const;

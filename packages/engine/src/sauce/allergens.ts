@@ -34,7 +34,7 @@ const BLENDS = new Set([
   'smoke_condensate',
 ]);
 
-export const isBlend = (ingredient: Ingredient): boolean =>
+const isBlend = (ingredient: Ingredient): boolean =>
   ingredient.allergensUnknown === true || BLENDS.has(ingredient.id);
 
 const sorted = (words: Iterable<string>): string[] => [...new Set(words)].sort();

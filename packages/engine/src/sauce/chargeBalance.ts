@@ -14,7 +14,7 @@ export const tenToThe = (x: number): number => exp(LN10 * x);
 export type AcidMolalities = Readonly<Partial<Record<AcidId, number>>>;
 
 /** Mean negative charges per molecule at this pH: Σ n β_n / Σ β_n with log β_n = Σ (pH − pK). */
-export function meanCharge(acid: AcidId, ph: number): number {
+function meanCharge(acid: AcidId, ph: number): number {
   let beta = 1;
   let sum = 1;
   let charged = 0;
@@ -51,7 +51,7 @@ const hydrogen = (ph: number): number => tenToThe(-ph);
 const hydroxide = (ph: number): number => tenToThe(ph - WATER_PK);
 
 /** Charge left over [eq/kg] were the pH this one; falls as the pH rises. */
-export const chargeExcess = (acids: AcidMolalities, strongIonDifference: number, ph: number): number =>
+const chargeExcess = (acids: AcidMolalities, strongIonDifference: number, ph: number): number =>
   hydrogen(ph) + strongIonDifference - hydroxide(ph) - acidCharge(acids, ph);
 
 /** Strong-ion difference [eq/kg water] that gives acids of these amounts this pH. */

@@ -6,7 +6,7 @@ import { FRIDGE_C } from './look.ts';
 import { waterForThickness } from './target.ts';
 
 /** Yield stress of a brush-on glaze from the fridge [Pa]: 5 Pa when brushed on at 60 °C, class 2. */
-export const GLAZE_YIELD_PA = 14;
+const GLAZE_YIELD_PA = 14;
 /** Spread of the foreseen yield stress, log: before and after a plate test. */
 export const THICKNESS_SD = 0.4;
 export const PLATED_SD = 0.15;

@@ -14,7 +14,7 @@ export interface Keeping {
 }
 
 /** Computed pH above which a sauce is treated as perishable (judgement, under the 4.6 of 21 CFR 114.3). */
-export const PERISHABLE_PH = 4.2;
+const PERISHABLE_PH = 4.2;
 const QUALITY_PH = 4;
 
 const DAIRY_OR_STOCK = new Set([

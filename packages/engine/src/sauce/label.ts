@@ -6,7 +6,7 @@ import type { Body, IngredientLabel, Quantity, Said } from '@pitwright/model';
 import type { Ingredient } from '../food/data/ingredients.ts';
 import { SALT_PER_SODIUM } from './batch.ts';
 
-export const LABEL_FIELDS = [
+const LABEL_FIELDS = [
   'fatG',
   'carbohydrateG',
   'sugarsG',

@@ -8,7 +8,7 @@ import type { SimmerCurve } from './simmer.ts';
 import type { Stove } from './stove.ts';
 
 /** How often most people stir a thickening sauce [s]. */
-export const STIR_S = 30;
+const STIR_S = 30;
 
 /** A caution or a stop where the last minutes are too hot for a stir every 30 s, with the power that would do. */
 export function bottomNotice(curve: SimmerCurve, stove: Stove, finished: Batch): readonly Said[] {

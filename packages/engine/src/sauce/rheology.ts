@@ -38,10 +38,10 @@ export interface Rheology {
 }
 
 /** τ0(T)/τ0(25 °C): 4.6 times as much at 5 °C as at 95 °C. */
-export const yieldTemperatureFactor = (temperatureC: number): number =>
+const yieldTemperatureFactor = (temperatureC: number): number =>
   exp((YIELD_ACTIVATION_J_PER_MOL / GAS_CONSTANT) * (1 / (temperatureC + 273.15) - 1 / REFERENCE_K));
 
-export function flowIndex(pulpIndex: number): number {
+function flowIndex(pulpIndex: number): number {
   if (pulpIndex >= FULL_PULP) return KETCHUP_INDEX;
   if (pulpIndex <= NO_PULP) return 1;
   return 1 + ((KETCHUP_INDEX - 1) * (pulpIndex - NO_PULP)) / (FULL_PULP - NO_PULP);

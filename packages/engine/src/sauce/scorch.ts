@@ -6,7 +6,7 @@ const SUGAR_ACTIVATION = 120_000;
 const REFERENCE_K = 403.15;
 
 /** Minutes at 130 °C that one minute at this dry surface counts (judgement: 120 kJ/mol). */
-export const scorchRate = (surfaceC: number): number =>
+const scorchRate = (surfaceC: number): number =>
   exp((SUGAR_ACTIVATION / GAS_CONSTANT) * (1 / REFERENCE_K - 1 / (surfaceC + 273.15)));
 
 const STEPS_PER_PIECE = 64;
@@ -55,7 +55,7 @@ export function panBottomExcessK(given: {
 }
 
 /** Bottom temperatures where sugar begins to colour and to burn (flag, forbid). */
-export const BOTTOM_CAUTION_C = 130;
+const BOTTOM_CAUTION_C = 130;
 export const BOTTOM_STOP_C = 150;
 /** A thin sauce stirs itself below this yield stress: twice the heat is borne (judgement). */
 const SELF_STIRRING_PA = 3;

@@ -12,7 +12,7 @@ import { HEAT_UP_W, type Stove } from './stove.ts';
 const CALMEST_K = 5;
 const LIVELIEST_K = 1;
 const HEAT_UP_SD = 0.2;
-export const HELD_K = 3;
+const HELD_K = 3;
 const MEMBERS = 80;
 
 export interface SimmerDoubt {

@@ -5,7 +5,7 @@ import { batchRheology, massForYieldStress } from './rheology.ts';
 import { totalSolidsG } from './solution.ts';
 
 /** Solids above which a sauce is candy-like and a thickener the better way [1]. */
-export const CANDY_SOLIDS = 0.7;
+const CANDY_SOLIDS = 0.7;
 
 /** Water to drive off [g] until `enough` holds, bisecting; undefined where 98 % of the water is not enough. */
 export function waterUntil(batch: Batch, enough: (b: Batch) => boolean): number | undefined {

@@ -6,7 +6,7 @@ export interface SweetnessFactors {
   readonly fructose: number;
   readonly glucose: number;
 }
-export const SAUCE_FACTORS: SweetnessFactors = {
+const SAUCE_FACTORS: SweetnessFactors = {
   fructose: SAUCE_FRUCTOSE_FACTOR,
   glucose: SAUCE_GLUCOSE_FACTOR,
 };

@@ -2,7 +2,7 @@ import type { Cook, Hand } from '@pitwright/model';
 import { commonSpans, recurringSpans, type Span } from './clock.ts';
 
 /** Sleep of a hand whose file tells none. @source common practice, no source */
-export const USUAL_SLEEP = { from: '23:00', to: '06:30' };
+const USUAL_SLEEP = { from: '23:00', to: '06:30' };
 
 /** When one hand sleeps. */
 export const asleepSpans = (hand: Hand, zone: string, horizon: Span): Span[] =>

@@ -33,7 +33,7 @@ export function watchAsleepS(cook: Cook, lit: Span, asleep: readonly Span[]): nu
 }
 
 /** From lighting to the first meat, as the price of a night reckons it. */
-export const LIGHT_BEFORE_S = 1.25 * HOUR_S;
+const LIGHT_BEFORE_S = 1.25 * HOUR_S;
 
 /** Sleep that chosen starts cost: the watch, and the jobs of starting that fall into it [s]. */
 export function nightPriceOf(

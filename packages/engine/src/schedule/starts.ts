@@ -49,7 +49,7 @@ const GIVES: readonly StartGives[] = [
 const GIVES_MAY_COST = 0.02;
 
 /** The widest room in which even the worst corner keeps nearly the same members on time. */
-export function givesOf(
+function givesOf(
   contenders: readonly Contender[],
   onS: readonly EpochS[],
   table: TableS,

@@ -4,7 +4,7 @@
  */
 import type { Bite, Instant, PitPlace, Range, Said, StageKind } from '@pitwright/model';
 
-export const TASK_KINDS = [
+const TASK_KINDS = [
   'buy',
   'thaw',
   'make-sauce',
@@ -46,7 +46,7 @@ export type TaskKind = (typeof TASK_KINDS)[number];
 /** Where the work is done: jobs `at: 'pit'` that follow each other make one walk, and one prompt. */
 export type Workplace = 'kitchen' | 'pit' | 'table' | 'shop';
 
-export const EQUIPMENT_KINDS = ['burner', 'oven', 'fridge-shelf', 'grate', 'pan', 'probe', 'box'] as const;
+const EQUIPMENT_KINDS = ['burner', 'oven', 'fridge-shelf', 'grate', 'pan', 'probe', 'box'] as const;
 export type EquipmentKind = (typeof EQUIPMENT_KINDS)[number];
 
 export interface EquipmentNeed {
@@ -194,7 +194,7 @@ export interface FireWatch {
   readonly asleepS: number;
 }
 
-export const DEMAND_KINDS = [
+const DEMAND_KINDS = [
   'chance',
   'table',
   'hand-busy',

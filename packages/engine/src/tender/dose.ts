@@ -17,14 +17,14 @@ export interface SofteningLaw {
 }
 
 /** @source fitted between holding practice at 60 °C and braising at 95 °C (from memory); shrinkage of collagen 53–65 °C: Encyclopedia of Meat Sciences, pp. 404–409 */
-export const SOFTENING_LAW: SofteningLaw = {
+const SOFTENING_LAW: SofteningLaw = {
   activationEnergyJmol: 78e3,
   unfoldingMidC: 53,
   unfoldingWidthK: 1.2,
 };
 
 /** Share of the collagen that has come apart [1], a logistic in temperature. */
-export const unfoldedShare = (temperatureC: number, law: SofteningLaw = SOFTENING_LAW): number =>
+const unfoldedShare = (temperatureC: number, law: SofteningLaw = SOFTENING_LAW): number =>
   1 / (1 + exp(-(temperatureC - law.unfoldingMidC) / law.unfoldingWidthK));
 
 /**

@@ -54,7 +54,7 @@ export function seen(draft: Draft): unknown {
 }
 
 /** Value at a path, or undefined. */
-export function valueAt(document: unknown, path: Path): unknown {
+function valueAt(document: unknown, path: Path): unknown {
   let node = document;
   for (const step of path) {
     if (Array.isArray(node)) node = node.find((thing) => isFields(thing) && thing.id === step);

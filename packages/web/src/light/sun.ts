@@ -32,7 +32,7 @@ export function sunAltitudeDeg(ms: number, latitude: number, longitude: number):
 }
 
 /** Civil darkness: the sun more than 6° under the horizon. */
-export const DARK_DEG = -6;
+const DARK_DEG = -6;
 
 export interface SunEvent {
   readonly at: number;

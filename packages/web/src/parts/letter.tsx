@@ -1,5 +1,5 @@
 /** Letters repeat their colours after H. */
-export const pieceClass = (letter: string): string =>
+const pieceClass = (letter: string): string =>
   `piece-${'ABCDEFGH'[(letter.toUpperCase().charCodeAt(0) - 65 + 8 * 26) % 8] ?? 'A'}`;
 
 /** The letter of a piece: spoken, drawn and printed the same everywhere. */

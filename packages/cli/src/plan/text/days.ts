@@ -19,7 +19,7 @@ export interface DayLine {
 }
 
 /** Jobs of the cook by day of the cook's wall, in order, the table among them. */
-export function daysOf({ plan }: PlanReport, print: Printer): { day: string; lines: DayLine[] }[] {
+function daysOf({ plan }: PlanReport, print: Printer): { day: string; lines: DayLine[] }[] {
   const jobs = plan.placed
     .map(
       (placed): DayLine => ({

@@ -64,7 +64,7 @@ function stageRow(
 }
 
 /** When the bite comes, as a range with its middle. */
-export function biteSaid(planned: PlannedPiece): Said {
+function biteSaid(planned: PlannedPiece): Said {
   const { p10, p50, p90 } = planned.ready;
   const bite = planned.bite;
   if (p10 && p50 && p90) return { id: 'plan.piece.bite', params: { bite, from: p10, to: p90, middle: p50 } };

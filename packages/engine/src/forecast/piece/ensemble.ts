@@ -22,7 +22,7 @@ export interface PieceFigures {
   readonly bite: Float64Array;
 }
 
-export const CALC_MEMBERS = 400;
+const CALC_MEMBERS = 400;
 const CALC_SEED = 20270912;
 
 let runner: PieceRunner | undefined;

@@ -38,7 +38,7 @@ const SPOONED = new Set([
 const DRINKS = new Set(['liquid', 'juice', 'soft_drink', 'vinegar']);
 
 /** Poured from a jug: an ounce of it may be weight or volume. */
-export const isPoured = (i: Ingredient): boolean => POURED.has(i.category) && !SPOONED.has(i.id);
+const isPoured = (i: Ingredient): boolean => POURED.has(i.category) && !SPOONED.has(i.id);
 
 const mass = (g: number) => ({ kind: 'mass', si: g / 1000 }) as const;
 const scaled = (part: Part, perUnitG: number): Grams => ({

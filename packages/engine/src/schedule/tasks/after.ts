@@ -6,7 +6,7 @@ import { fixedDuration } from './durations.ts';
 const HOT_AIR_K = 273.15 + 32;
 
 /** Longest time from serving until leftovers are in the fridge [s]. @source USDA FSIS; 1 h above 32 °C (90 °F) */
-export const leftoversWithinS = (airK: number | undefined): number =>
+const leftoversWithinS = (airK: number | undefined): number =>
   airK !== undefined && airK > HOT_AIR_K ? HOUR_S : 2 * HOUR_S;
 
 /** The table and what follows it. */

@@ -91,7 +91,7 @@ export function asKind(stage: Stage, kind: StageKind): Stage {
 }
 
 /** A stage by the clock, with what else it has kept. */
-export const byClock = (stage: Stage, durationMs: number): Stage => ({
+const byClock = (stage: Stage, durationMs: number): Stage => ({
   ...stage,
   until: {
     by: 'clock',

@@ -8,7 +8,7 @@ import { useWords } from '../../words.tsx';
 
 const ORDER: Readonly<Record<NoticeLevel, number>> = { stop: 0, caution: 1, information: 2 };
 const levelOf = (said: Said): NoticeLevel => said.level ?? 'information';
-export const byLevel = (a: Said, b: Said): number => ORDER[levelOf(a)] - ORDER[levelOf(b)];
+const byLevel = (a: Said, b: Said): number => ORDER[levelOf(a)] - ORDER[levelOf(b)];
 
 /** What is said about one piece beside what it goes through. */
 export function PieceNotices(props: { notices: readonly StandingNotice[]; pieceId: string }) {

@@ -26,7 +26,7 @@ type Document = { readonly subject: Subject; readonly document: Cook | Recipe | 
  * What a file's document becomes: a new subject, or, where that id is kept already, the changes that make what is
  * kept equal to the file. A removed one comes back.
  */
-export function entriesOfFile(state: State, { subject, document }: Document): EntryDraft[] {
+function entriesOfFile(state: State, { subject, document }: Document): EntryDraft[] {
   const collection = { cook: state.cooks, recipe: state.recipes, pit: state.pits, setting: state.settings }[
     subject.kind
   ];
