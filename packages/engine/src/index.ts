@@ -97,6 +97,7 @@ export {
   servingNotices,
 } from './safety/eventNotices.ts';
 export type { Concern, Notice } from './safety/notice.ts';
+export { chillDeadlinesS } from './safety/standing/pieces.ts';
 export { standingNotices } from './safety/standingNotices.ts';
 export { highsSolver, type LoadedHighs } from './schedule/highs.ts';
 export { type PlanOptions, planCook } from './schedule/plan.ts';

@@ -10,7 +10,7 @@ import {
   type SaltFrom,
   saltForecast,
 } from '@pitwright/engine';
-import { EATEN_SHARE, glazeG, rubForSurface, slabSurfaceM2 } from '@pitwright/engine/sauce';
+import { EATEN_SHARE, glazeG, rubForSurface, saltFromBrineKg, slabSurfaceM2 } from '@pitwright/engine/sauce';
 import type { Cook, Piece, Range } from '@pitwright/model';
 import type { FormulaReport } from './report.ts';
 
@@ -46,18 +46,58 @@ const sprays = (piece: Piece, stages: readonly PlannedStage[]): number =>
     return kg + times * each;
   }, 0);
 
+/** Of the salt that a brine has brought in: juice that drips carries some out, and cuts differ (judgement). */
+const BRINED = { low: 0.65, high: 1.05 } as const;
+
+/** How long the plan has the piece in a brine: from the job that puts it in to the next that handles it [s]. */
+function brinedS({ tasks, placed }: CookPlan, pieceId: string, formulaId: string): number {
+  const kinds = new Map(tasks.map((task) => [task.id, task]));
+  const jobs = placed.filter(({ taskId }) => kinds.get(taskId)?.pieceIds.includes(pieceId));
+  const into = jobs.find(({ taskId }) => {
+    const task = kinds.get(taskId)!;
+    return task.kind === 'brine' && task.formulaId === formulaId;
+  });
+  if (!into) return 0;
+  const inAt = Date.parse(into.endAt);
+  const outAt = Math.min(...jobs.map(({ startAt }) => Date.parse(startAt)).filter((at) => at >= inAt));
+  return outAt < Infinity ? (outAt - inAt) / 1000 : 0;
+}
+
+/** What the brine of this formula brings into one item [g]; its pieces share it. */
+function fromBrine(
+  cook: Cook,
+  plan: CookPlan,
+  piece: Piece,
+  { formula, totalKg, yieldKg, saltShare = 0, waterShare = 0 }: FormulaReport,
+  thicknessM: number,
+): SaltFrom[] {
+  const inIt = cook.pieces.filter(({ id }) => !formula.for || formula.for.includes(id));
+  const meatKg = inIt.reduce((sum, one) => sum + one.count * massOf(one), 0);
+  const brineKg = yieldKg ?? totalKg;
+  const brine = { saltKg: saltShare * brineKg, waterKg: waterShare * brineKg };
+  const timeS = brinedS(plan, piece.id, formula.id);
+  const takenKg = saltFromBrineKg(brine, meatKg, thicknessM, timeS);
+  const ownG = (1000 * takenKg * massOf(piece)) / meatKg;
+  return [{ part: 'brine', lowG: BRINED.low * ownG, highG: BRINED.high * ownG }];
+}
+
+const massOf = (piece: Piece): number => piece.mass?.si ?? findCut(piece.cut)?.massKg ?? 1;
+
 /** Salt that the formulas bring onto one item [g], as spans. */
 function saltSources(
+  cook: Cook,
+  plan: CookPlan,
   piece: Piece,
-  massKg: number,
   formulas: readonly FormulaReport[],
   stages: readonly PlannedStage[],
 ): SaltFrom[] {
+  const massKg = massOf(piece);
   const cut = findCut(piece.cut);
   const thicknessM = piece.thickness?.si ?? 2 * (cut?.halfThicknessM ?? 0.02);
   const surfaceM2 = slabSurfaceM2(massKg, thicknessM);
   const own = piece.solution ? [solutionSalt(massKg, piece.solution.si)] : [];
-  const onIt = formulas.flatMap(({ formula, saltShare, densityKgM3 }): SaltFrom[] => {
+  const onIt = formulas.flatMap((report): SaltFrom[] => {
+    const { formula, saltShare, densityKgM3 } = report;
     if (saltShare === undefined || (formula.for && !formula.for.includes(piece.id))) return [];
     const from = (
       part: keyof typeof EATEN_SHARE & SaltFrom['part'],
@@ -72,6 +112,7 @@ function saltSources(
       const { low, high } = rubForSurface(surfaceM2, 'light');
       return [from('rub', low, high)];
     }
+    if (formula.kind === 'brine') return fromBrine(cook, plan, piece, report, thicknessM);
     if (formula.kind === 'spritz') {
       const sprayedG = 1000 * sprays(piece, stages);
       return [from('spritz', SPRAYED.low * sprayedG, SPRAYED.high * sprayedG)];
@@ -104,9 +145,8 @@ export function eatersOf(
     if (!piece || !planned) return [];
     const elapsedS = (Date.parse(plan.table.at) - Date.parse(planned.onAt)) / 1000;
     const atTable = eaterAt(cook, columns, elapsedS);
-    const massKg = piece.mass?.si ?? findCut(piece.cut)?.massKg ?? 1;
-    const edibleKg = scaled(edibleYield(piece.cut)?.share ?? USUAL_YIELD, massKg);
-    const salt = saltForecast(saltSources(piece, massKg, formulas, planned.stages), edibleKg);
+    const edibleKg = scaled(edibleYield(piece.cut)?.share ?? USUAL_YIELD, massOf(piece));
+    const salt = saltForecast(saltSources(cook, plan, piece, formulas, planned.stages), edibleKg);
     return [{ pieceId, ...(atTable && { atTable }), ...(salt && { salt }) }];
   });
 }

@@ -46,6 +46,7 @@ function formulaReport(formula: Formula, cook: Cook): FormulaReport {
     })),
     totalKg: outcome.rawMassG / 1000,
     saltShare: saltG(outcome.finished) / outcome.finishedMassG,
+    waterShare: outcome.finished.waterG / outcome.finishedMassG,
     densityKgM3: outcome.after.densityKgM3,
     ...(outcome.waterOffG > 0 && {
       yieldKg: outcome.finishedMassG / 1000,

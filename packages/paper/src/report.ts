@@ -34,8 +34,9 @@ export interface FormulaReport {
   };
   /** [s] */
   readonly simmerS?: Range;
-  /** Salt in the finished formula [1], and how heavy it is [kg/m³]; missing where it does not work out. */
+  /** Salt and water in the finished formula [1], and how heavy it is [kg/m³]; missing where it does not work out. */
   readonly saltShare?: number;
+  readonly waterShare?: number;
   readonly densityKgM3?: number;
   /** What the bench says of it: consistency, keeping, allergens. */
   readonly said: readonly Said[];

@@ -1,4 +1,4 @@
-import { stageNames, type Task } from '@pitwright/engine';
+import { chillDeadlinesS, stageNames, type Task } from '@pitwright/engine';
 import type { Cook, Formula, Piece, Said, Stage } from '@pitwright/model';
 import {
   isSayable,
@@ -62,6 +62,19 @@ function wrapParams(stage: Stage | undefined): Params {
   return { ...(isWrap && { wrap: stage.kind }), ...(stage.liquid && { liquid: stage.liquid }) };
 }
 
+/** Where it gets cold, and by when the rule of two stages wants it so, counted from the job as it is placed. */
+function chillParams(task: Task, piece: Piece, { plan }: PlanReport): Params {
+  const k = piece.stages.findIndex(({ kind }) => kind === 'chill');
+  const stage = piece.stages[k]!;
+  const around = stage.in === 'ice-bath' ? 'ice-bath' : 'fridge';
+  const placed = plan.placed.find(({ taskId }) => taskId === task.id);
+  const coreC = plan.pieces.find(({ pieceId }) => pieceId === piece.id)?.stages[k - 1]?.coreC.p10;
+  if (!placed || coreC === undefined || !(coreC < Infinity)) return { around };
+  const { passS, firstS, bothS } = chillDeadlinesS(piece, stage, coreC);
+  const at = (s: number): string => new Date(Date.parse(placed.startAt) + 1000 * s).toISOString();
+  return { around, pass: at(passS), first: at(firstS), both: at(bothS) };
+}
+
 const coalsParams = (stage: Stage | undefined): Params =>
   stage?.direct ? { side: stage.direct.side, ...(stage.direct.turn && { turn: stage.direct.turn }) } : {};
 
@@ -87,6 +100,8 @@ function ownParams(task: Task, report: PlanReport, print: Printer): Params {
       return wrapParams(stageOf(task, piece));
     case 'to-coals':
       return coalsParams(stageOf(task, piece));
+    case 'chill':
+      return piece ? chillParams(task, piece, report) : {};
     case 'glaze': {
       const sauce = piece && sauceOf(cook, piece);
       const before = piece?.stages[piece.stages.findIndex((stage) => stage.kind === 'glazed') - 1];

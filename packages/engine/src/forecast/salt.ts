@@ -12,7 +12,7 @@ export type SaltWord = (typeof SALT_WORDS)[number];
 /** Where the second and the third word begin [g per kg as served]. @source judgement: 8 to 15 is called usual */
 const BEGINS = [8, 15] as const;
 
-const SALT_PARTS = ['rub', 'spritz', 'glaze', 'solution'] as const;
+const SALT_PARTS = ['rub', 'brine', 'spritz', 'glaze', 'solution'] as const;
 export type SaltPart = (typeof SALT_PARTS)[number];
 
 /** One source of salt of one piece: what of it is eaten [g], 10 to 90 %. */

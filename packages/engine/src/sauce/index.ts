@@ -87,6 +87,7 @@ export {
   type SaltAtTable,
   type SaltSource,
   saltAtTable,
+  saltFromBrineKg,
 } from './rub.ts';
 export type { ScorchVerdict } from './scorch.ts';
 export type { SimmerCurve, SimmerPoint } from './simmer.ts';

@@ -163,6 +163,24 @@ export function brineOf(batch: Batch, meatKg: number, thicknessM: number, temper
   };
 }
 
+/**
+ * Salt that meat has taken from a wet brine after a time [kg]: what it would hold once even, by how far it has come.
+ *
+ * @param meatKg raw, in all
+ * @param thicknessM of the thickest place, wet on both faces
+ */
+export function saltFromBrineKg(
+  brine: { readonly saltKg: number; readonly waterKg: number },
+  meatKg: number,
+  thicknessM: number,
+  timeS: number,
+  temperatureC = 4,
+): number {
+  const meatWaterKg = meatKg * WATER_FRACTION;
+  const evenAt = brine.saltKg / (meatWaterKg + brine.waterKg + brine.saltKg);
+  return saltUptake(thicknessM, 'both', saltDiffusivity(temperatureC), timeS) * evenAt * meatWaterKg;
+}
+
 /** One source of salt and what share of it ends up eaten. */
 export interface SaltSource {
   readonly name: 'rub' | 'brine' | 'spritz' | 'glaze' | 'table' | 'enhanced';

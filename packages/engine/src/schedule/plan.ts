@@ -75,6 +75,7 @@ export function planWith(
     problem: placed.problem,
     placed,
     starts,
+    notices: drafted.notices,
     conflicts: [
       ...orderConflict(cook, starts, contenders[0]?.members ?? 0),
       ...named(placed.conflicts, tasks, cook),

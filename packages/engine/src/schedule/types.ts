@@ -35,6 +35,7 @@ const TASK_KINDS = [
   'take-off',
   'rest',
   'hold',
+  'chill',
   'slice',
   'serve',
   'clean',

@@ -12,6 +12,7 @@ const ALARM_MINUTES: Readonly<Partial<Record<TaskKind, number>>> = {
   'to-coals': 5,
   'take-off': 5,
   slice: 5,
+  chill: 0,
   'chill-leftovers': 0,
   'jar-sauce': 0,
 };

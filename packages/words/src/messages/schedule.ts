@@ -34,6 +34,7 @@ const JOBS: Readonly<Record<string, string>> = {
   'take-off': 'off the pit',
   rest: 'the rest',
   hold: 'the box',
+  chill: 'into the cold',
   slice: 'cutting',
   serve: 'serving',
   clean: 'cleaning',
@@ -60,6 +61,13 @@ const minutesText = (minutes: number, print: { exactDurationS: (s: number) => st
 
 /** What the run sheet says: signs, demands that clash and the ways out of them, other ways to cook it. */
 export const scheduleMessages = messages({
+  'schedule.spritz-unattended': (
+    p: { letter: string; every: Quantity; count: number; from: string; to: string },
+    print,
+  ) =>
+    p.count === 1
+      ? `The spritz of ${p.letter} at ${print.aboutClock(p.from)} needs somebody at the pit, and nobody is: the jobs leave it out, though ${p.letter} is foreseen with it.`
+      : `The spritz of ${p.letter} every ${print.quantity(p.every)} needs somebody at the pit each time, and from ${print.aboutClock(p.from)} to ${print.aboutClock(p.to)} nobody is: the jobs leave out ${p.count} of them, though ${p.letter} is foreseen with all.`,
   'sign.sauce-cold': () => 'it is cold to the hand',
   'sign.membrane-off': () => 'the skin is off the bone side',
   'sign.rub-even': () => 'no bare meat shows',

@@ -101,6 +101,15 @@ export const taskMessages = messages({
   'task.take-off': (p: OnPieces) => `${p.pieces} off, onto a clean tray.`,
   'task.rest': (p: OnPieces) => `Let ${p.pieces} rest.`,
   'task.hold': (p: OnPieces) => `${p.pieces} into the box, lid shut.`,
+  'task.chill': (p: OnPieces & { around?: string; pass?: string; first?: string; both?: string }, print) => {
+    const where = p.around === 'ice-bath' ? 'into ice water, in a bag without air' : 'into the fridge, open';
+    const by = (at: string): string => print.aboutClock(at);
+    const limits =
+      p.pass && p.first && p.both
+        ? ` Its middle passes ${print.temperatureC(57.2)} about ${by(p.pass)}: at ${print.temperatureC(21.1)} by ${by(p.first)}, at ${print.temperatureC(5)} by ${by(p.both)}, or two hours and six from when the thermometer says so.`
+        : '';
+    return `${p.pieces} ${where}.${limits}`;
+  },
   'task.slice': (p: OnPieces & { bite?: string }) =>
     p.bite === 'pulls-apart' ? `Pull ${p.pieces}; its juice goes back in.` : `Cut ${p.pieces}.`,
   'task.serve': () => 'To the table.',

@@ -40,6 +40,7 @@ const JOBS: Readonly<Record<string, string>> = {
   'cut-in-two': 'Halve',
   rest: 'Rest',
   hold: 'Box',
+  chill: 'Chill',
 };
 
 /** What the app says around the answers: places, keys, questions. `**…**` is set heavy. */

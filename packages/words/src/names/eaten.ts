@@ -27,6 +27,7 @@ const SALT_PART_NAMES: Readonly<Record<string, string>> = {
   rub: 'rub',
   spritz: 'spritz',
   glaze: 'glaze',
+  brine: 'brine',
   solution: 'added solution',
 };
 

@@ -33,6 +33,7 @@ export function headText(report: PlanReport, print: Printer): string[] {
         }),
       ),
     );
+  for (const said of plan.notices) lines.push(...paragraph(tell(said)));
   lines.push(
     '',
     ...paragraph(

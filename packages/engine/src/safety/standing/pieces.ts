@@ -1,4 +1,5 @@
 import type { Cook, Piece, Stage } from '@pitwright/model';
+import type { Curve } from '../../calc/spec.ts';
 import { findCut } from '../../meat/cuts.ts';
 import { chilling, wholePiece } from '../chilling.ts';
 import { COOLING_RULES } from '../cooling.ts';
@@ -144,13 +145,44 @@ function hottestToldC(piece: Piece): number {
   return told.length > 0 ? Math.max(LEAST_START_C, ...told) : HOT_MIDDLE_C;
 }
 
-/** Whether the whole piece, chilled so, keeps the rule of two stages; what would keep it. */
-function chillNotice(piece: Piece, stage: Stage): Notice {
+const chillerOf = (stage: Stage): 'ice-bath' | 'fridge' => (stage.in === 'ice-bath' ? 'ice-bath' : 'fridge');
+
+function bodyOf(piece: Piece) {
   const cut = findCut(piece.cut);
   if (!cut) throw new RangeError(`cut must be in the catalogue, got ${piece.cut}`);
-  const around = stage.in === 'ice-bath' ? 'ice-bath' : 'fridge';
-  const body = wholePiece(cut, piece.mass?.si, piece.thickness?.si);
-  const { verdict, firstStageS, bothStagesS } = chilling(body, around, Math.min(100, hottestToldC(piece)));
+  return wholePiece(cut, piece.mass?.si, piece.thickness?.si);
+}
+
+/**
+ * When the rule of two stages wants a chilled piece cold, from the moment it is put there [s]: the middle passes 57 °C,
+ * and is at 21 °C two hours after that, at 5 °C six.
+ *
+ * @param coreC of its middle as it is put there
+ */
+export function chillDeadlinesS(
+  piece: Piece,
+  stage: Stage,
+  coreC: number,
+): { readonly passS: number; readonly firstS: number; readonly bothS: number } {
+  const [first, both] = COOLING_RULES['food-code'].legs;
+  const isBelow = !(coreC > LEAST_START_C);
+  const passS = isBelow
+    ? 0
+    : timeTo57S(chilling(bodyOf(piece), chillerOf(stage), Math.min(100, coreC)).curve, first.fromF);
+  return { passS, firstS: passS + first.limitS, bothS: passS + both.limitS };
+}
+
+const timeTo57S = ({ timesS, temperaturesC }: Curve, fahrenheit: number): number =>
+  timesS[temperaturesC.findIndex((c) => hundredthsF(c) <= 100 * fahrenheit)]!;
+
+/** Whether the whole piece, chilled so, keeps the rule of two stages; what would keep it. */
+function chillNotice(piece: Piece, stage: Stage): Notice {
+  const around = chillerOf(stage);
+  const { verdict, firstStageS, bothStagesS } = chilling(
+    bodyOf(piece),
+    around,
+    Math.min(100, hottestToldC(piece)),
+  );
   const isKept = verdict === 'pass';
   return notice(
     isKept ? 'safety.chill-kept' : 'safety.chill-slow',

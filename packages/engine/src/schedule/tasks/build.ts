@@ -1,4 +1,4 @@
-import type { Cook, Range } from '@pitwright/model';
+import type { Cook, Range, Said } from '@pitwright/model';
 import type { CookForecast } from '../../forecast/types.ts';
 import { type EpochS, epochS, HOUR_S, instantOf, MINUTE_S, type Span, wallClockS } from '../clock.ts';
 import { allAbsent, allAsleep } from '../hands.ts';
@@ -10,10 +10,10 @@ import { afterTasks } from './after.ts';
 import { type DraftPlan, type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
 import { fixedDuration } from './durations.ts';
 import { fireTasks } from './fire.ts';
-import { brineTasks, isFor, mixRub, mixSpritz, sauceTasks } from './formulas.ts';
+import { BRINE_LAG_S, brineTasks, isFor, mixRub, mixSpritz, sauceTasks } from './formulas.ts';
 import { type PieceDay, pieceDay, waitsInOven } from './piece-day.ts';
 import { buyTask, OUT_LAG_S, outOfFridge, preparationTasks, RUB_LAG_S } from './preparation.ts';
-import { roundTasks } from './rounds.ts';
+import { roundTasks, unattendedSprays } from './rounds.ts';
 
 /** Kitchen work of the day before begins here unless asked otherwise. @source common practice, no source */
 const AFTERNOON = '15:00';
@@ -45,7 +45,7 @@ export function buildTasks(
   forecast: CookForecast,
   starts: Pick<Starts, 'onS' | 'keepsOrder' | 'gives'>,
   simmers: Readonly<Record<string, Range>> = {},
-): DraftPlan {
+): DraftPlan & { readonly notices: readonly Said[] } {
   const { cook } = scene;
   const { onS, keepsOrder } = starts;
   const fire = fireTasks(cook.pit);
@@ -70,10 +70,9 @@ export function buildTasks(
   const tasks: DraftTask[] = [buyTask(scene), ...fire.tasks, ...days.flatMap((day) => day.tasks)];
   const occupancies: Occupancy[] = days.flatMap((day) => day.occupancies);
 
-  const rounds = roundTasks(
-    days.flatMap((day) => day.bare),
-    allAbsent(cook, scene.horizon),
-  );
+  const bare = days.flatMap((day) => day.bare);
+  const absent = allAbsent(cook, scene.horizon);
+  const rounds = roundTasks(bare, absent);
   tasks.push(...rounds);
 
   for (const formula of cook.formulas) {
@@ -123,7 +122,11 @@ export function buildTasks(
     ),
   );
   const opensS = wallClockS(scene.dayBeforeS, 0, MORNING, cook.zone);
-  return { tasks: tasks.map((task) => notBefore(task, opensS)), occupancies };
+  return {
+    tasks: tasks.map((task) => notBefore(task, opensS)),
+    occupancies,
+    notices: unattendedSprays(bare, absent),
+  };
 }
 
 /** Nobody makes sauce before the morning of the first day. */
@@ -164,6 +167,10 @@ function bindPreparation(tasks: DraftTask[], pieceId: string, family: string): v
     addLag(tasks, onId, { id: rubId, minLagS: rule.min, maxLagS: rule.max });
     addLag(tasks, outId, { id: rubId, minLagS: 0 });
   }
+  // What is not rubbed after its brine goes from it to the pit.
+  else
+    for (const brine of tasks.filter(({ kind, pieceIds }) => kind === 'brine' && pieceIds.includes(pieceId)))
+      addLag(tasks, outId, { id: brine.id, ...BRINE_LAG_S });
   const buyId = taskId('shop', 'buy');
   addLag(tasks, outId, { id: buyId, minLagS: 0 });
 }

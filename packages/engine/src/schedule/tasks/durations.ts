@@ -58,6 +58,7 @@ const PER_ITEM: Partial<Record<TaskKind, Readonly<Record<string, readonly [numbe
   'to-oven': { rack: [1, 1.5, 2.5], large: [2, 4, 6], bird: [0.3, 0.5, 0.8], roast: [2, 4, 6] },
   'to-coals': { rack: [0.7, 1, 2], large: [2, 3, 5], bird: [0.3, 0.4, 0.6], roast: [2, 3, 5] },
   'take-off': { rack: [0.7, 1, 2], large: [2, 3, 5], bird: [0.3, 0.4, 0.6], roast: [2, 3, 5] },
+  chill: { rack: [1, 2, 3], large: [3, 5, 10], bird: [0.5, 1, 1.5], roast: [2, 4, 8] },
   slice: { rack: [1.5, 2.5, 4], large: [7, 10, 15], bird: [0.3, 0.5, 1], roast: [8, 12, 20] },
 };
 

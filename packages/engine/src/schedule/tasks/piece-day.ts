@@ -145,6 +145,7 @@ export function pieceDay(
     earlyWeight: 2,
     lateWeight: 2,
   });
+  const chill = chillTask(piece, forecast, off.id, job('chill'));
   const slice = draft({
     ...job('slice'),
     at: 'kitchen',
@@ -154,6 +155,7 @@ export function pieceDay(
         minLagS: rule.restLeastS,
         maxLagS: Math.max(rule.restLeastS, rule.holdLongestS - sliceS),
       },
+      ...(chill ? [{ id: chill.id, minLagS: 0 }] : []),
     ],
     earliestS: scene.tableS.atS - sliceS - (piece.bite === 'pulls-apart' ? PULL_EARLY_S : SLICE_EARLY_S),
     ...(!isLate && { latestS: scene.tableS.untilS - sliceS }),
@@ -161,10 +163,18 @@ export function pieceDay(
     earlyWeight: piece.bite === 'pulls-apart' ? 2 : 1,
     lateWeight: piece.forCamera ? 1 : 3,
   });
-  tasks.push(off, slice);
+  tasks.push(off, ...(chill ? [chill] : []), slice);
   return {
     tasks,
-    occupancies: occupancies(piece, on.id, off.id, slice.id, ovenFromId, rule.holdLongestS > BOX_FROM_S),
+    occupancies: occupancies(
+      piece,
+      on.id,
+      off.id,
+      slice.id,
+      ovenFromId,
+      chill?.id,
+      rule.holdLongestS > BOX_FROM_S,
+    ),
     bare,
     ...(firstGlazeId && { firstGlazeId }),
     onId: on.id,
@@ -323,7 +333,27 @@ const stageSign = (ending: Stage, next: Stage): Said => {
 export const waitsInOven = (piece: Piece): boolean =>
   piece.stages.some((stage) => isWaiting(stage.kind) && stage.in === 'oven');
 
-const isChilled = (piece: Piece): boolean => piece.stages.some((stage) => stage.kind === 'chill');
+/** It is put where it gets cold as soon as it may: after the rest that the file tells, and hardly later. */
+const CHILL_GIVES_S = 15 * MINUTE_S;
+
+function chillTask(
+  piece: Piece,
+  forecast: PieceForecast,
+  offId: string,
+  job: Pick<Parameters<typeof draft>[0], 'kind' | 'subject' | 'pieces' | 'duration'>,
+): DraftTask | undefined {
+  const k = piece.stages.findIndex(({ kind }) => kind === 'chill');
+  if (k < 0) return undefined;
+  const beganS = forecast.stages[heatStages(piece).length]?.startS.p50 ?? Infinity;
+  const startS = forecast.stages[k]?.startS.p50 ?? Infinity;
+  const restsS = startS < Infinity && beganS < Infinity ? Math.max(0, startS - beganS) : 0;
+  return draft({
+    ...job,
+    stage: stageNames(piece.stages)[k]!,
+    at: 'kitchen',
+    after: [{ id: offId, minLagS: restsS, maxLagS: restsS + CHILL_GIVES_S }],
+  });
+}
 
 function occupancies(
   piece: Piece,
@@ -331,6 +361,7 @@ function occupancies(
   offId: string,
   sliceId: string,
   ovenFromId: string | undefined,
+  chillId: string | undefined,
   holdsInBox: boolean,
 ): Occupancy[] {
   const stay = (
@@ -351,8 +382,8 @@ function occupancies(
     ...(waitsInOven(piece)
       ? [{ ...stay('oven', ovenShareOf(piece), offId, sliceId), id: `${piece.id}/oven-hold` }]
       : []),
-    ...(isChilled(piece) ? [stay('fridge-shelf', 1, offId, sliceId)] : []),
-    ...(holdsInBox && !waitsInOven(piece) && !isChilled(piece) && familyOf(piece.cut) === 'large'
+    ...(chillId ? [stay('fridge-shelf', 1, chillId, sliceId)] : []),
+    ...(holdsInBox && !waitsInOven(piece) && !chillId && familyOf(piece.cut) === 'large'
       ? [stay('box', 1, offId, sliceId)]
       : []),
   ];

@@ -1,5 +1,5 @@
-import type { Piece, Spritz } from '@pitwright/model';
-import { type EpochS, MINUTE_S, type Span } from '../clock.ts';
+import type { Piece, Said, Spritz } from '@pitwright/model';
+import { type EpochS, instantOf, MINUTE_S, type Span } from '../clock.ts';
 import { familyOf } from '../rest-rules.ts';
 import { type DraftTask, draft } from './draft.ts';
 import { jobDuration } from './durations.ts';
@@ -84,6 +84,30 @@ export function roundTasks(bare: readonly BareSpan[], absent: readonly Span[]): 
     for (const o of joined) o.due = windowFrom(atS, o.rhythm.next);
   }
   return tasks;
+}
+
+/** Sprays that a stage tells and nobody is there for, in one statement for each span in the open. */
+export function unattendedSprays(bare: readonly BareSpan[], absent: readonly Span[]): Said[] {
+  return bare.flatMap(({ piece, span, spritz }): Said[] => {
+    if (!spritz || !(spritz.amount.si > 0)) return [];
+    const everyS = spritz.every.si;
+    const missed: EpochS[] = [];
+    for (let atS = span.fromS + everyS; atS < span.toS; atS += everyS)
+      if (absent.some(({ fromS, toS }) => atS >= fromS && atS < toS)) missed.push(atS);
+    if (missed.length === 0) return [];
+    return [
+      {
+        id: 'schedule.spritz-unattended',
+        params: {
+          letter: piece.letter,
+          every: spritz.every,
+          count: missed.length,
+          from: instantOf(missed[0]!),
+          to: instantOf(missed.at(-1)!),
+        },
+      },
+    ];
+  });
 }
 
 const windowFrom = (fromS: EpochS, lagMinutes: readonly [number, number]): Span => ({
