@@ -37,7 +37,7 @@ export async function main(argv: readonly string[]): Promise<number> {
   program
     .command('plan [words...]')
     .description(
-      'the two days of a cook: plan FILE [--json] [--units us|metric] [--sheet OUT.html] [--why PIECE]',
+      'the two days of a cook: plan FILE [--json] [--units us|metric] [--sheet OUT.html] [--ics OUT.ics] [--why PIECE]',
     )
     .helpOption(false)
     .allowUnknownOption()
