@@ -1,6 +1,7 @@
 import helmet from '@fastify/helmet';
 import swagger from '@fastify/swagger';
 import type { Store } from '@pitwright/store';
+import { problemSchema } from '@pitwright/store/wire';
 import fastify, { type FastifyInstance } from 'fastify';
 import {
   jsonSchemaTransform,
@@ -75,7 +76,13 @@ const aboutRoutes = (store: Store, version: string) => async (app: FastifyInstan
   const about = z.object({ name: z.literal('pitwright'), version: z.string(), storeId: z.string() });
   app.get(
     '/api/about',
-    { schema: { operationId: 'about', summary: 'Who answers here', response: { 200: about } } },
+    {
+      schema: {
+        operationId: 'about',
+        summary: 'Who answers here',
+        response: { 200: about, '4xx': problemSchema, '5xx': problemSchema },
+      },
+    },
     async () => ({ name: 'pitwright', version, storeId: store.storeId }),
   );
   app.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());

@@ -1,5 +1,6 @@
 import type { ServerResponse } from 'node:http';
 import type { Store } from '@pitwright/store';
+import { problemSchema } from '@pitwright/store/wire';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { Refusal } from './refusal.ts';
@@ -7,6 +8,8 @@ import { Refusal } from './refusal.ts';
 const STREAMS_MAX = 64;
 /** Often enough that nothing on the way takes the stream for dead [ms]. */
 const HEARTBEAT_MS = 20_000;
+
+const events = z.string().describe('Server-sent events; the data of each is a Page, as JSON');
 
 /**
  * A stream of entries as they come to be held: server-sent events, written by hand. Each event's id is the cursor, so a
@@ -29,7 +32,11 @@ export const liveRoute =
           summary: 'Entries as they come: events named "entries" with a page each, their id its cursor',
           querystring: z.object({ since: z.coerce.number().int().min(0).default(0) }),
           headers: z.object({ 'last-event-id': z.coerce.number().int().min(0).optional().catch(undefined) }),
-          produces: ['text/event-stream'],
+          response: {
+            200: { content: { 'text/event-stream': { schema: events } } },
+            '4xx': problemSchema,
+            '5xx': problemSchema,
+          },
         },
       },
       async (request, reply) => {
