@@ -21,7 +21,7 @@ import { standardPressurePa } from '../air/atmosphere.ts';
 import { BED_C } from '../fire/coals.ts';
 import type { Cut } from '../meat/cut.ts';
 import { findCut } from '../meat/cuts.ts';
-import { barkSetM } from '../meat/eaten.ts';
+import { barkSetM, wrapsAtFinger } from '../meat/eaten.ts';
 import { hasFatCap, hasMembrane, isOpenFace, type OtherFaceTold } from '../meat/faces.ts';
 import { ownCut } from '../meat/ownCut.ts';
 import {
@@ -356,6 +356,10 @@ function placeOffset(piece: Piece, cook: Cook): Doubtful {
   const sign = place === 'hot' ? 1 : -1;
   return { mean: sign * told.si, sd: told.sd ?? PLACE_SD_SHARE * told.si };
 }
+
+/** By what a cook knows that the bark of this piece is ready to be wrapped. */
+export const barkTest = (piece: Piece): 'finger' | 'nail' =>
+  wrapsAtFinger(cutOf(piece)) ? 'finger' : 'nail';
 
 /** Of the catalogue, or its owner's by its sides. */
 function cutOf({ cut, own, thickness, mass }: Piece): Cut {

@@ -1,7 +1,8 @@
 // What the eater gets: words as chances, orders that hold. Evidence: law; the usual rack: common practice, no source.
 import { type Cook, quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
-import { BARK_WORDS, COLOUR_WORDS, JUICINESS_WORDS } from '../meat/eaten.ts';
+import { findCut } from '../meat/cuts.ts';
+import { BARK_WORDS, COLOUR_WORDS, JUICINESS_WORDS, juicinessWord } from '../meat/eaten.ts';
 import { forecastCook } from './cookForecast.ts';
 import { eaterAt, eaterSaid } from './eater.ts';
 import { exampleCook } from './exampleCook.ts';
@@ -69,6 +70,31 @@ describe('what the eater gets', () => {
     // With a third of bone: 68–78 % of the raw mass, cooks say.
     expect(yieldShare.p50).toBeGreaterThan(0.68);
     expect(yieldShare.p50).toBeLessThan(0.8);
+  });
+
+  // Common practice, no source: racks are wrapped after 2–3 h, sooner on a hot pit.
+  test.each(['loin-back-ribs', 'st-louis-ribs'] as const)(
+    '%s told “until: bark” are ready to wrap about then',
+    (cut) => {
+      const piece = foreseen(
+        exampleCook(cut, [
+          { kind: 'bare', until: { by: 'bark' } },
+          { kind: 'foil', until: { by: 'bite', bite: 'tender' } },
+        ]),
+      );
+      const { p50 } = piece.stages[0]!.endS!;
+      expect(p50).toBeGreaterThan(1.75 * 3600);
+      expect(p50).toBeLessThan(3 * 3600);
+      expect(piece.eater!.bark.smears ?? 0).toBe(0);
+    },
+  );
+
+  test('a brisket flat is called moist when tender although next to no free water is left; a loin without its water is dry', () => {
+    const until = { by: 'bite', bite: 'tender' } as const;
+    const flat = foreseen(exampleCook('brisket-flat', [{ kind: 'bare', until }])).eater!;
+    expect(flat.waterLeft.p50).toBeLessThan(0.1);
+    expect(flat.juiciness.dry ?? 0).toBeLessThan(0.25);
+    expect(juicinessWord(findCut('pork-loin-center')!, 0, 0.8)).toBe('dry');
   });
 
   test('waiting never gives juice back, and begins where the heat ends', () => {

@@ -11,6 +11,8 @@ import {
   juicinessWord,
 } from '../meat/eaten.ts';
 import { AFTER_HEAT_S, EATEN } from '../meat/outcome.ts';
+import { SOFTENING } from '../tender/bite.ts';
+import { softenedShare } from '../tender/dose.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { lastCookingStage } from './ensemble/run.ts';
 import type { EaterForecast, PieceColumns } from './types.ts';
@@ -56,15 +58,19 @@ function readEater(
   const sugar = rubFactor(piece.rubSugarShare);
   const barkM = figure(EATEN.barkM);
   const colour = figure(EATEN.browningH).map((h) => (Number.isNaN(h) ? h : colourIndex(sugar * h)));
-  const juiciness = figure(EATEN.juiciness);
+  const waterLeft = figure(EATEN.waterLeft);
+  const { k95PerH } = SOFTENING[piece.cut.tissue];
+  const softened = figure(EATEN.doseH).map((h) => softenedShare(k95PerH, h));
   const lossKg = figure(EATEN.lossShare);
   return {
     bark: chancesOf(BARK_WORDS, barkM, (m) => barkWord(piece.cut, m)),
     barkM: thereRange(barkM),
     colour: chancesOf(COLOUR_WORDS, colour, colourWord),
     colourIndex: thereRange(colour),
-    juiciness: chancesOf(JUICINESS_WORDS, juiciness, (share) => juicinessWord(piece.cut, share)),
-    waterLeft: thereRange(juiciness),
+    juiciness: chancesOf(JUICINESS_WORDS, waterLeft, (share, at) =>
+      juicinessWord(piece.cut, share, softened[at]!),
+    ),
+    waterLeft: thereRange(waterLeft),
     lossKg: thereRange(lossKg),
     yieldShare: thereRange(lossKg.map((kg) => 1 - kg / massKg)),
   };
@@ -89,18 +95,20 @@ function figureAfter(columns: PieceColumns, row: number, waitS: number, place: n
 function chancesOf<W extends string>(
   words: readonly W[],
   values: Float64Array,
-  wordOf: (value: number) => W,
+  wordOf: (value: number, at: number) => W,
 ): Partial<Record<W, number>> {
-  const there = values.filter((value) => !Number.isNaN(value));
   const counts = new Map<W, number>();
-  for (const value of there) {
-    const word = wordOf(value);
+  let there = 0;
+  for (const [at, value] of values.entries()) {
+    if (Number.isNaN(value)) continue;
+    there++;
+    const word = wordOf(value, at);
     counts.set(word, (counts.get(word) ?? 0) + 1);
   }
   return Object.fromEntries(
     words.flatMap((word) => {
       const count = counts.get(word);
-      return count === undefined ? [] : [[word, count / there.length]];
+      return count === undefined ? [] : [[word, count / there]];
     }),
   ) as Partial<Record<W, number>>;
 }

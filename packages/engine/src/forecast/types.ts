@@ -36,10 +36,10 @@ export interface PieceColumns {
   /** Bark at the end of each stage [m]; same shape. */
   readonly stageBarkM: Float64Array;
   /**
-   * What the eater would get 0, ½, 1, 2, 4 and 8 h after the last stage on the heat; NaN where it never ends. Four
-   * figures each: water and fat lost of one item [kg], bark [m], browning without the rub
-   * [equivalent h at 110 °C], juiciness [1].
-   * [((member·items + item)·6 + moment)·4 + figure]
+   * What the eater would get 0, ½, 1, 2, 4 and 8 h after the last stage on the heat; NaN where it never ends. Five
+   * figures each: water and fat lost of one item [kg], bark [m], browning without the rub [equivalent h at 110 °C],
+   * water left in the middle [1], softening dose there [equivalent h at 95 °C].
+   * [((member·items + item)·6 + moment)·5 + figure]
    */
   readonly afterHeat: Float64Array;
   /** Centre temperature where its rise is slowest; NaN where it never lay between 55 and 85 °C. [member·items + item] */

@@ -55,5 +55,6 @@ function measureEaten(into: Float64Array, solver: PieceSolver, piece: MeatParame
   into[EATEN.lossShare] = lossShare(solver, piece);
   into[EATEN.barkM] = solver.barkM;
   into[EATEN.browningH] = solver.browningH;
-  into[EATEN.juiciness] = solver.juiciness;
+  into[EATEN.waterLeft] = solver.juiciness;
+  into[EATEN.doseH] = solver.coreDoseH;
 }

@@ -29,9 +29,16 @@ export const CHICKEN = mix(66, 18.6, 15, 0.8);
 export const CHICKEN_BREAST = mix(75, 22.5, 2.6, 1);
 export const TURKEY = mix(70, 21.6, 6.5, 1);
 
-const common = { isPoultry: false, hasBone: false, boneShare: 0, juiceToSurfaceShare: 0.57 };
+const common = {
+  isPoultry: false,
+  isCollagenRich: false,
+  hasBone: false,
+  boneShare: 0,
+  juiceToSurfaceShare: 0.57,
+};
 export const ribs = {
   ...common,
+  isCollagenRich: true,
   hasBone: true,
   boneShare: 0.3,
   evaporatingShare: 0.7,
@@ -43,6 +50,7 @@ export const ribs = {
 };
 export const bigCut = {
   ...common,
+  isCollagenRich: true,
   evaporatingShare: 0.92,
   massOnlySdLn: 0.12,
   untoldSdLn: 0.18,

@@ -139,6 +139,7 @@ export const FURTHER_ROWS: Readonly<Record<(typeof FURTHER_CUTS)[number], Omit<C
   }),
   'tri-tip': bySides([250, 120, 50], {
     ...big,
+    isCollagenRich: false,
     imps: '185C',
     composition: TRI_TIP,
     massKg: 1.15,
@@ -146,6 +147,7 @@ export const FURTHER_ROWS: Readonly<Record<(typeof FURTHER_CUTS)[number], Omit<C
   }),
   'lamb-rack': bySides([250, 120, 45], {
     ...strip,
+    isCollagenRich: false,
     imps: '204',
     composition: LAMB_RIB,
     massKg: 0.85,

@@ -3,9 +3,20 @@ import { widthOf } from '@pitwright/draw';
 /** Text is set lighter than the heaviest words, which the drawings measure. */
 const LIGHTER = 0.96;
 
-/** Lines that words take in a column [px], estimated. */
-export const linesOf = (words: string, widthPx: number, sizePx: number): number =>
-  Math.max(1, Math.ceil((LIGHTER * widthOf(words, sizePx)) / widthPx));
+/** Lines that words take in a column [px], estimated: broken between words, as a browser breaks them. */
+export function linesOf(words: string, widthPx: number, sizePx: number): number {
+  const roomPx = widthPx / LIGHTER;
+  let lines = 1;
+  let line = '';
+  for (const word of words.split(' ')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (line !== '' && widthOf(longer, sizePx) > roomPx) {
+      lines++;
+      line = word;
+    } else line = longer;
+  }
+  return lines;
+}
 
 /** Height of a line in the tables and of the rule under a row [px]. */
 const LINE_PX = 18;

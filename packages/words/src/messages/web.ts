@@ -417,7 +417,7 @@ export const webMessages = messages({
   'web.origin.surface.doubt': () =>
     'Draught and radiation differ from place to place on one grate; the range holds the pit as a whole.',
   'web.origin.bark.meaning': () =>
-    'How often the outside passes each test of the finger when it comes to the table. A bark that counts as set holds to a finger.',
+    'How often the outside passes each test of the finger when it comes to the table. A rack is wrapped once the rub holds to a finger; on big cuts the bark is set when a nail does not lift it.',
   'web.origin.bark.source': () => 'Thickness of the dried layer: docs/models/meat.md, what the eater gets.',
   'web.origin.bark.doubt': () =>
     'Where each word begins is common practice. A wrap or a box softens bark; that is not followed.',

@@ -1,4 +1,5 @@
 import { isWaiting, type Piece, type Range, type Said, type Stage } from '@pitwright/model';
+import { barkTest } from '../../day/resolve.ts';
 import { spritzOf } from '../../day/spritz.ts';
 import type { PieceForecast } from '../../forecast/types.ts';
 import { type EpochS, FIVE_MINUTES_S, HOUR_S, MINUTE_S, roundToFive } from '../clock.ts';
@@ -94,7 +95,7 @@ export function pieceDay(
           changeLag(stages[k - 1]!, previous, forecast.stages[k]?.startS, startsS, onLasts, on.id, family),
         ],
         wishS: onS + startsS,
-        sign: stageSign(stages[k - 1]!, stage),
+        sign: stageSign(piece, stages[k - 1]!, stage),
       });
       tasks.push(change);
       if (stage.kind === 'glazed') firstGlazeId ??= change.id;
@@ -307,10 +308,10 @@ function testTask(
 
 const biteSign = (piece: Piece): Said => ({ id: `sign.bite-${piece.bite}` });
 
-const stageSign = (ending: Stage, next: Stage): Said => {
+const stageSign = (piece: Piece, ending: Stage, next: Stage): Said => {
   switch (ending.until.by) {
     case 'bark':
-      return { id: 'sign.bark-set' };
+      return { id: `sign.bark-${barkTest(piece)}` };
     case 'core':
       return { id: 'sign.core', params: { temperature: ending.until.temperature } };
     case 'surface':

@@ -159,7 +159,7 @@ export const FURTHER_SENSIBLE: readonly SensibleCut[] = [
     massKg: 0.09,
     massLb: 0.2,
     count: 16,
-    bite: 'tender',
+    bite: 'firm',
     bites: SLICED,
     stages: bird(80),
   },
