@@ -1,9 +1,14 @@
 import { type Entry, redoTarget, type Subject, undoTarget } from '@pitwright/model';
 import { type Journal, openJournal } from '@pitwright/store';
 import { openBrowserStore } from '@pitwright/store/browser';
+import { writeNoted } from './unwritten.ts';
 
 /** Opens what this device keeps. Throws a `StoreFault` where the browser keeps nothing. */
-export const openKeeping = async (): Promise<Journal> => openJournal(await openBrowserStore());
+export async function openKeeping(): Promise<Journal> {
+  const journal = await openJournal(await openBrowserStore());
+  await writeNoted(journal);
+  return journal;
+}
 
 export const lastDone = (journal: Journal): Entry | undefined =>
   undoTarget(journal.history, journal.store.device);

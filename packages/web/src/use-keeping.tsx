@@ -10,6 +10,7 @@ import {
   useSyncExternalStore,
 } from 'react';
 import { canRedo, canUndo, lastDone } from './keeping.ts';
+import { noted } from './unwritten.ts';
 
 interface Held {
   readonly journal: Journal;
@@ -65,7 +66,8 @@ export function useCook(id: string): Kept<Cook> | undefined {
 export interface Keeper {
   /**
    * Writes down what one person did in one go. @returns whether it is on the disk; what was not is told on the strip.
-   * Wait for it before leaving for what was written: a page that is left takes an unfinished write with it.
+   * Wait for it before leaving for what was written: a page that is left takes an unfinished write with it, and it is
+   * written when the app is opened next.
    */
   readonly write: (...drafts: readonly EntryDraft[]) => Promise<boolean>;
   readonly undo: (subject?: Subject) => Promise<boolean>;
@@ -80,7 +82,7 @@ export function useKeeper(): Keeper {
   const { journal, note } = useHeld();
   return useMemo(
     () => ({
-      write: (...drafts) => note(journal.write(...drafts)),
+      write: (...drafts) => note(noted(drafts, () => journal.write(...drafts))),
       undo: (subject) => note(journal.undo(subject)),
       redo: (subject) => note(journal.redo(subject)),
       lastDone: () => lastDone(journal),

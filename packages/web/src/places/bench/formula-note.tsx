@@ -1,5 +1,6 @@
 import type { Formula } from '@pitwright/model';
-import { useEffect, useId, useState } from 'react';
+import { useId } from 'react';
+import { useDraft } from '../../parts/draft.ts';
 import { useWords } from '../../words.tsx';
 import { LONGEST_NOTE } from './answers.ts';
 
@@ -8,8 +9,7 @@ export function FormulaNote(props: { written: Formula; onKeep: (formula: Formula
   const { text } = useWords();
   const id = useId();
   const { note: before = '', ...rest } = props.written;
-  const [draft, setDraft] = useState(before);
-  useEffect(() => setDraft(before), [before]);
+  const { draft, line } = useDraft(before, () => keep());
   const keep = () => {
     const note = draft.trim();
     if (note !== before) props.onKeep(note === '' ? rest : { ...rest, note });
@@ -21,9 +21,7 @@ export function FormulaNote(props: { written: Formula; onKeep: (formula: Formula
         id={id}
         rows={Math.min(8, 2 + Math.floor(draft.length / 60))}
         maxLength={LONGEST_NOTE}
-        value={draft}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
+        {...line}
       />
     </div>
   );

@@ -5,14 +5,13 @@ import { type FormEvent, type KeyboardEvent, type PointerEvent, useEffect, useRe
 import { Drawn } from '../../parts/drawn.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
+import { usePause } from '../../parts/pause.ts';
 import { useWidth } from '../../parts/width.ts';
 import { useWords } from '../../words.tsx';
 import { setWaterOff } from './edit.ts';
 import type { Along, Seen } from './messages.ts';
 
 const MINUTE_S = 60;
-/** Keys pressed within this time of each other are one change, undone as one. */
-const PAUSE_MS = 700;
 
 type Moment = Along['moments'][number];
 
@@ -58,9 +57,8 @@ export function Simmering(props: {
   const beside = (seen.swapped ?? seen.aimed ?? seen.asWritten)?.along;
   const [box, width] = useWidth<HTMLDivElement>();
   const [heldS, setHeldS] = useState<number>();
-  const pending = useRef<ReturnType<typeof setTimeout>>(undefined);
+  const pause = usePause();
   const hold = useRef<number>(undefined);
-  useEffect(() => () => clearTimeout(pending.current), []);
   // The answer to what was held is here: the hand lets go.
   useEffect(() => {
     if (outcome) setHeldS(undefined);
@@ -83,8 +81,7 @@ export function Simmering(props: {
     if (!isHoldable) return;
     const to = within(Math.round((shown.timeS + byS) / MINUTE_S) * MINUTE_S);
     setHeldS(to);
-    clearTimeout(pending.current);
-    pending.current = setTimeout(() => keepAt(to), PAUSE_MS);
+    pause.before(() => keepAt(to));
   };
   const drawing =
     width > 0

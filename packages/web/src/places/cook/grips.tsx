@@ -2,8 +2,9 @@ import type { StripDrawing } from '@pitwright/draw';
 import type { CookPlan } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { stageName } from '@pitwright/words';
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import { Key } from '../../parts/key.tsx';
+import { usePause } from '../../parts/pause.ts';
 import { useWords } from '../../words.tsx';
 import type { BandsProps } from './bands-strip.tsx';
 import { moveStageEnd, moveStart, moveTable, STEP_MS, toStep } from './edit.ts';
@@ -19,8 +20,6 @@ interface Grip {
   readonly move: (atMs: number) => Cook;
 }
 
-/** Keys pressed within this time of each other are one change, undone as one. */
-const PAUSE_MS = 700;
 const DAY_MS = 86_400_000;
 
 function gripsOf(props: BandsProps & { plan: CookPlan; drawing: StripDrawing }, texts: Texts): Grip[] {
@@ -104,9 +103,7 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
   const [heldMs, setHeldMs] = useState<number>();
   /** The grip as it was when the hand took it: answers on their way move the plan, not what the hand began from. */
   const taken = useRef<Grip>(undefined);
-  const pending = useRef<{ readonly keep: () => void; readonly timer: ReturnType<typeof setTimeout> }>(
-    undefined,
-  );
+  const pause = usePause();
   const isNarrow = width < NARROW_PX;
   const grips = gripsOf(props, {
     table: text('web.grip.table'),
@@ -126,15 +123,6 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
     shown.find((grip) => grip.key === chosenKey) ?? shown.find((grip) => grip.key !== 'table') ?? shown[0];
   const hour = (ms: number) => print.clock(new Date(ms).toISOString());
 
-  // Who leaves within the pause has meant what stands there.
-  useEffect(
-    () => () => {
-      clearTimeout(pending.current?.timer);
-      pending.current?.keep();
-    },
-    [],
-  );
-
   const within = (grip: Grip, ms: number) => Math.max(grip.leastMs, Math.min(grip.mostMs, toStep(ms)));
 
   /** Moves by keys: held at once, written down after a pause. */
@@ -146,14 +134,11 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
     setHeldKey(grip.key);
     setHeldMs(to);
     onHold(next);
-    clearTimeout(pending.current?.timer);
-    const keep = () => {
-      pending.current = undefined;
+    pause.before(() => {
       setHeldKey(undefined);
       setHeldMs(undefined);
       onKeep(next);
-    };
-    pending.current = { keep, timer: setTimeout(keep, PAUSE_MS) };
+    });
   };
 
   const onKeyDown = (grip: Grip) => (event: KeyboardEvent) => {
@@ -184,7 +169,7 @@ export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawin
     onHold((taken.current ?? grip).move(to));
   };
   const onPointerUp = (grip: Grip) => () => {
-    if (heldKey !== grip.key || pending.current) return;
+    if (heldKey !== grip.key || pause.isWaiting()) return;
     const from = taken.current ?? grip;
     taken.current = undefined;
     const to = heldMs ?? from.atMs;

@@ -11,6 +11,7 @@ import {
 } from '@pitwright/model';
 import { biteName } from '@pitwright/words';
 import { useId, useState } from 'react';
+import { useDraft } from '../../parts/draft.ts';
 import { Key } from '../../parts/key.tsx';
 import { Stepper } from '../../parts/stepper.tsx';
 import { useWords } from '../../words.tsx';
@@ -180,7 +181,7 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
 /** What it is called; empty, it is called by its cut. */
 function Name({ piece, tell }: { piece: Piece; tell: Tell }) {
   const { text, print } = useWords();
-  const [draft, setDraft] = useState(piece.name ?? '');
+  const { draft, line, onEnter } = useDraft(piece.name ?? '', () => keep());
   const id = useId();
   const { name: _, ...unnamed } = piece;
   const keep = () => {
@@ -195,13 +196,9 @@ function Name({ piece, tell }: { piece: Piece; tell: Tell }) {
         className="cell-write wide"
         autoComplete="off"
         maxLength={60}
-        value={draft}
+        {...line}
         placeholder={pieceName(unnamed, print)}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') keep();
-        }}
+        onKeyDown={onEnter}
       />
     </span>
   );

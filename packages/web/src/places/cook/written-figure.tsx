@@ -1,5 +1,6 @@
 import { type Kind, type Limits, type Quantity, quantity } from '@pitwright/model';
-import { useEffect, useId, useState } from 'react';
+import { useId } from 'react';
+import { useDraft } from '../../parts/draft.ts';
 import { readFigure } from '../../parts/read-figure.ts';
 import { useWords } from '../../words.tsx';
 
@@ -25,8 +26,7 @@ export function WrittenFigure<K extends Kind>(props: {
   const id = useId();
   const { kind, value, limits, isNeeded = false } = props;
   const written = value ? legible(print.quantity(value)) : '';
-  const [draft, setDraft] = useState(written);
-  useEffect(() => setDraft(written), [written]);
+  const { draft, line, onEnter } = useDraft(written, () => keep());
   const reading = readFigure(draft, kind, limits, print.settings.units);
   const isEmpty = draft.trim() === '';
   const example = legible(print.quantity(props.example));
@@ -43,7 +43,7 @@ export function WrittenFigure<K extends Kind>(props: {
           })
         : text('web.figure.unread', { example });
   const keep = () => {
-    if (draft === written || problem) return;
+    if (problem) return;
     if (isEmpty) props.onKeep(undefined);
     else if (reading.ok) props.onKeep(reading.quantity);
   };
@@ -56,15 +56,11 @@ export function WrittenFigure<K extends Kind>(props: {
         id={id}
         className="cell-write"
         autoComplete="off"
-        value={draft}
+        {...line}
         placeholder={isNeeded ? undefined : text('web.figure.such', { example })}
         aria-invalid={problem ? true : undefined}
         aria-describedby={problem ? `${id}-problem` : undefined}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') keep();
-        }}
+        onKeyDown={onEnter}
       />
       {problem ? (
         <span className="field-error small" id={`${id}-problem`}>

@@ -1,6 +1,6 @@
 import type { BuyLine, Market } from '@pitwright/engine';
 import { fromSi, readCookQuantity, toSi } from '@pitwright/model';
-import { useEffect, useState } from 'react';
+import { useDraft } from '../../parts/draft.ts';
 import { useWords } from '../../words.tsx';
 import { lineName } from './buy-lines.ts';
 
@@ -93,12 +93,11 @@ function Written(props: {
   onTell: (value: number | undefined) => void;
 }) {
   const { label, name, written, read, onTell } = props;
-  const [draft, setDraft] = useState(written);
-  useEffect(() => setDraft(written), [written]);
+  const { draft, line, onEnter } = useDraft(written, () => keep());
   const value = read(draft);
   const isBad = draft.trim() !== '' && value === undefined;
   const keep = () => {
-    if (draft !== written && !isBad) onTell(value);
+    if (!isBad) onTell(value);
   };
   return (
     <label className={isBad ? 'field bad' : 'field'}>
@@ -106,13 +105,9 @@ function Written(props: {
       <input
         aria-label={name}
         autoComplete="off"
-        value={draft}
+        {...line}
         aria-invalid={isBad ? true : undefined}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') keep();
-        }}
+        onKeyDown={onEnter}
       />
     </label>
   );

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useDraft } from '../../parts/draft.ts';
 import { Field } from '../../parts/field.tsx';
 import { useWords } from '../../words.tsx';
 
@@ -11,8 +11,7 @@ export function WrittenLine(props: {
 }) {
   const { text } = useWords();
   const { value = '', isNeeded = false } = props;
-  const [draft, setDraft] = useState(value);
-  useEffect(() => setDraft(value), [value]);
+  const { draft, line, onEnter } = useDraft(value, () => keep());
   const written = draft.trim();
   const isMissing = isNeeded && written === '';
   const keep = () => {
@@ -22,13 +21,9 @@ export function WrittenLine(props: {
   return (
     <Field
       label={props.label}
-      value={draft}
+      {...line}
       problem={isMissing ? text('web.shelf.name.problem') : undefined}
-      onChange={(event) => setDraft(event.target.value)}
-      onBlur={keep}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') keep();
-      }}
+      onKeyDown={onEnter}
     />
   );
 }

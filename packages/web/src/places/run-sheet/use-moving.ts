@@ -1,5 +1,6 @@
 import type { Cook } from '@pitwright/model';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
+import { usePause } from '../../parts/pause.ts';
 import { toStep } from '../cook/edit.ts';
 import { type Job, msOf } from './jobs.ts';
 import { moveJob, setAt } from './move.ts';
@@ -19,24 +20,12 @@ export interface Moving {
   readonly drop: (job: Job) => void;
 }
 
-const PAUSE_MS = 700;
-
 /** Moving one job along time: it stays with the hand until the plan has come round it. */
 export function useMoving(cook: Cook, isSettled: boolean, keep: (cook: Cook) => void): Moving {
   const [held, setHeld] = useState<Held>();
-  const pending = useRef<{ readonly keep: () => void; readonly timer: ReturnType<typeof setTimeout> }>(
-    undefined,
-  );
+  const pause = usePause();
   const [written, setWritten] = useState<{ job: Job; atMs: number }>();
 
-  // Who leaves within the pause has meant what stands there.
-  useEffect(
-    () => () => {
-      clearTimeout(pending.current?.timer);
-      pending.current?.keep();
-    },
-    [],
-  );
   useEffect(() => {
     if (!written || !isSettled) return;
     const at = setAt(cook, written.job.task);
@@ -57,12 +46,7 @@ export function useMoving(cook: Cook, isSettled: boolean, keep: (cook: Cook) => 
     nudge: (job, byMs) => {
       const atMs = toStep(standsAt(job) + byMs);
       setHeld({ id: job.task.id, atMs, isWritten: false });
-      clearTimeout(pending.current?.timer);
-      const keepIt = () => {
-        pending.current = undefined;
-        write(job, atMs);
-      };
-      pending.current = { keep: keepIt, timer: setTimeout(keepIt, PAUSE_MS) };
+      pause.before(() => write(job, atMs));
     },
     drag: (job, toMs) => setHeld({ id: job.task.id, atMs: toStep(toMs), isWritten: false }),
     drop: (job) => {
