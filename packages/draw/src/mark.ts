@@ -73,6 +73,10 @@ export const group = (children: readonly Mark[], more: Attributes = {}): Mark =>
   children,
 });
 
+/** Marks and all that is in them, outermost first. */
+export const flat = (marks: readonly Mark[]): Mark[] =>
+  marks.flatMap((one) => [one, ...flat(one.children ?? [])]);
+
 export const mark = (tag: Tag, attributes: Attributes, children: readonly Mark[] = []): Mark => ({
   tag,
   attributes: given(attributes),

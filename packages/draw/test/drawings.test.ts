@@ -17,13 +17,13 @@ import {
   timeAxis,
   toSvg,
 } from '../src/index.ts';
+import { flat } from '../src/mark.ts';
 import { boxOf, SMALLEST } from '../src/text.ts';
 import { foldedAxis } from '../src/time/axis.ts';
 import { heatStep } from '../src/tokens/heat.ts';
 import { balance, cook, inside, pieces, plainVoice, simmer, simmerWords, TABLE_S } from './sample.ts';
 
 const WIDTHS = [390, 700, 1200];
-const flat = (marks: readonly Mark[]): Mark[] => marks.flatMap((one) => [one, ...flat(one.children ?? [])]);
 const texts = (drawing: Drawing): Mark[] => flat(drawing.marks).filter((one) => one.tag === 'text');
 
 const ledger = {

@@ -1,13 +1,13 @@
 /** The lanes of the run sheet: no job lies on another, nothing takes room that something else holds. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { hillsChart, type LanesData, lanesChart, type Mark, toSvg } from '../src/index.ts';
+import { hillsChart, type LanesData, lanesChart, toSvg } from '../src/index.ts';
+import { flat } from '../src/mark.ts';
 import { boxOf } from '../src/text.ts';
 import { plainVoice, TABLE_S } from './sample.ts';
 
 const HOUR_S = 3600;
 const setting = { width: 1200, id: 't' };
-const flat = (marks: readonly Mark[]): Mark[] => marks.flatMap((one) => [one, ...flat(one.children ?? [])]);
 
 const empty: LanesData = {
   hands: [],
@@ -33,7 +33,8 @@ const laneJobs = (drawn: readonly { startMin: number; lastsMin: number }[]) =>
       toS: TABLE_S + (startMin + lastsMin) * 60,
       words: `Wrap B ${i}`,
     }))
-    .sort((a, b) => a.fromS - b.fromS);
+    .sort((a, b) => a.fromS - b.fromS)
+    .map((job, i) => ({ ...job, number: i + 1 }));
 
 const touches = (
   a: { x0: number; x1: number; y0: number; y1: number },
@@ -41,17 +42,20 @@ const touches = (
 ): boolean => a.x0 < b.x1 - 0.2 && b.x0 < a.x1 - 0.2 && a.y0 < b.y1 && b.y0 < a.y1;
 
 describe('hands', () => {
-  test('no box and no words of a job lie on those of another', () => {
+  test('each job has its words or its number; none of them and no box lie on those of another', () => {
     fc.assert(
-      fc.property(jobs, (drawn) => {
+      fc.property(jobs, fc.constantFrom(362, 724, 1200), (drawn, width) => {
         const drawing = lanesChart(
           { ...empty, hands: [{ name: 'You', remark: '', jobs: laneJobs(drawn), asleep: [] }] },
-          setting,
+          { ...setting, width },
           plainVoice,
         );
+        const top = Math.min(...drawing.boxes.map(({ y }) => y));
         const words = flat(drawing.marks)
-          .filter((mark) => mark.tag === 'text' && mark.text?.startsWith('Wrap B'))
-          .map(boxOf);
+          .filter((mark) => mark.tag === 'text' && /^(Wrap B )?\d+$/.test(mark.text ?? ''))
+          .map(boxOf)
+          .filter(({ y1 }) => y1 > top);
+        expect(words.length).toBe(drawn.length);
         const boxes = drawing.boxes.map(({ x, y, width, height }) => ({
           x0: x,
           x1: x + width,

@@ -1,5 +1,5 @@
 import { type Drawing, isNarrow, type Setting } from '../drawing.ts';
-import { line, type Mark } from '../mark.ts';
+import { flat, line, type Mark } from '../mark.ts';
 import { BODY, text, wrapped } from '../text.ts';
 import { type Axis, foldedAxis } from '../time/axis.ts';
 import { frame, RAIL } from '../time/frame.ts';
@@ -15,7 +15,7 @@ export interface LanesDrawing extends Drawing {
 }
 
 const LEFT = 104;
-const RIGHT = { wide: 66, narrow: 6 };
+const RIGHT = { wide: 66, narrow: 24 };
 const TAIL_S = { wide: 4500, narrow: 2400 };
 const FOLD = { wide: 1 / 3, narrow: 1 / 5 };
 
@@ -93,6 +93,7 @@ export function lanesChart(data: LanesData, setting: Setting, voice: Voice): Lan
     width,
     height: foot - RAIL.foot,
     isShort: narrow,
+    words: lanes.flatMap((lane) => flat(lane.marks)).filter((mark) => mark.tag === 'text'),
   });
   const jobs = data.hands.flatMap((hand) => hand.jobs.map((job) => ({ hand, job })));
   return {

@@ -7,6 +7,8 @@ export interface LaneJob {
   readonly fromS: number;
   readonly toS: number;
   readonly words: string;
+  /** Its place in the list of jobs: stands for the words where there is no room for them. */
+  readonly number: number;
   /** How far its start may move alone. */
   readonly canFromS?: number;
   readonly canToS?: number;

@@ -1,24 +1,25 @@
 import { line, type Mark, rect } from '../mark.ts';
-import { boxOf, text, widthOf } from '../text.ts';
+import { text, widthOf } from '../text.ts';
 import type { HandLane, JobBox, LaneJob, LanePlace } from './data.ts';
 
-const ROW = { wide: 24, narrow: 24 };
+const ROW = { wide: 24, narrow: 18 };
 const BOX = 14;
 const TOP = { wide: 7, narrow: 28 };
 const LEAST_BOX = 5;
-/** With more rows than this the fullest hours lose their words. */
+/** With more rows than this the fullest hours have numbers in place of words. */
 const MOST_ROWS = 14;
 const GAP = 8;
 /** Words beside a box stand off by this much [px]. */
 const OFF = 4;
 
 /** Which side of its box the words of a job stand on. */
-type Side = 'right' | 'left' | 'none';
+type Side = 'right' | 'left';
 
 interface PlacedJob {
   readonly job: LaneJob;
   readonly box: JobBox;
   readonly side: Side;
+  readonly words: string;
 }
 
 interface Taken {
@@ -28,23 +29,19 @@ interface Taken {
 
 interface Way extends Taken {
   readonly side: Side;
+  readonly words: string;
 }
 
 /** What a box and its words take of a row on each side where they may stand; words never reach over the table. */
-function waysOf(job: LaneJob, x: number, width: number, place: LanePlace): Way[] {
-  const { axis, edge, isNarrow, tableS } = place;
-  const bare = { side: 'none' as const, from: x, to: x + width };
-  if (isNarrow) return [bare];
-  const wide = widthOf(job.words) + OFF;
+function waysOf(job: LaneJob, words: string, x: number, width: number, place: LanePlace): Way[] {
+  const { axis, edge, tableS } = place;
+  const wide = widthOf(words) + OFF;
   const isBefore = job.toS <= tableS;
   const least = isBefore ? axis.x0 : axis.x(tableS) + GAP;
   const most = isBefore ? axis.x(tableS) - GAP : edge;
-  const right = { side: 'right' as const, from: x, to: x + width + wide };
-  const left = { side: 'left' as const, from: x - wide, to: x + width };
-  const fitting = [right, left].filter(({ from, to, side }) =>
-    side === 'left' ? from >= least : to <= most,
-  );
-  return fitting.length > 0 ? fitting : [bare];
+  const right = { side: 'right' as const, words, from: x, to: x + width + wide };
+  const left = { side: 'left' as const, words, from: x - wide, to: x + width };
+  return [right, left].filter(({ from, to, side }) => (side === 'left' ? from >= least : to <= most));
 }
 
 /** Puts each job into the first row in which neither its box nor its words touch another's. */
@@ -53,25 +50,33 @@ function inRows(jobs: readonly LaneJob[], place: LanePlace): PlacedJob[] {
   const rows: Taken[][] = [];
   const row = isNarrow ? ROW.narrow : ROW.wide;
   const top = y + (isNarrow ? TOP.narrow : TOP.wide);
-  const gap = isNarrow ? 1 : GAP;
+  const gap = isNarrow ? GAP / 2 : GAP;
   const isFree = (taken: readonly Taken[], way: Taken) =>
     taken.every((one) => one.to + gap <= way.from || way.to + gap <= one.from);
   return jobs.map((job) => {
     const x = axis.x(Math.max(job.fromS, axis.fromS));
     const width = Math.max(LEAST_BOX, axis.x(Math.min(job.toS, axis.toS)) - x);
-    let ways: Way[] = waysOf(job, x, width, place);
-    const free = () => rows.findIndex((taken) => ways.some((way) => isFree(taken, way)));
-    let at = free();
-    if (at < 0 && rows.length >= MOST_ROWS) {
-      // Its words stand in the list of jobs: a box without them keeps the lane within one look.
-      ways = [{ side: 'none', from: x, to: x + width }];
+    const inFull = isNarrow ? [] : waysOf(job, job.words, x, width, place);
+    const number = String(job.number);
+    const numbered = waysOf(job, number, x, width, place);
+    if (numbered.length === 0) {
+      // Hemmed in between the table and an end of the axis: told all the same.
+      numbered.push({ side: 'left', words: number, from: x - OFF - widthOf(number), to: x + width });
+    }
+    let ways = inFull.length > 0 ? inFull : numbered;
+    const free = (taken: readonly Taken[]) => ways.some((way) => isFree(taken, way));
+    let at = rows.findIndex(free);
+    if (at < 0 && inFull.length > 0 && rows.length >= MOST_ROWS) {
+      // Its words stand in the list of jobs: a number keeps the lane within one look.
+      ways = numbered;
       // Below the others, whose words need the room beside it.
-      at = rows.findLastIndex((taken) => isFree(taken, ways[0]!));
+      at = rows.findLastIndex(free);
     }
     if (at < 0) at = rows.push([]) - 1;
     const way = ways.find((one) => isFree(rows[at]!, one))!;
     rows[at]!.push(way);
-    return { job, side: way.side, box: { id: job.id, x, y: top + at * row, width, height: BOX } };
+    const { side, words } = way;
+    return { job, side, words, box: { id: job.id, x, y: top + at * row, width, height: BOX } };
   });
 }
 
@@ -89,20 +94,16 @@ function room({ job, box }: PlacedJob, { axis }: LanePlace): Mark[] {
   ];
 }
 
-function jobWords({ job, box, side }: PlacedJob, { axis }: LanePlace): Mark {
+function jobWords({ job, box, side, words }: PlacedJob): Mark {
   const isLeft = side === 'left';
   const x = isLeft ? box.x - OFF : box.x + box.width + OFF;
   const anchor = isLeft ? 'end' : 'start';
   const className = job.isOpen ? 'ink strong' : 'ink';
-  const words = text(x, box.y + 11.5, job.words, { anchor, className });
-  const { x0, x1 } = boxOf(words);
-  // The dotted rule of a fold does not run through letters.
-  const isOnFold = axis.stretches.some((stretch) => stretch.x0 > x0 && stretch.x0 < x1);
-  return isOnFold ? text(x, box.y + 11.5, job.words, { anchor, className: `${className} halo` }) : words;
+  return text(x, box.y + 11.5, words, { anchor, className });
 }
 
 function jobMarks(placed: PlacedJob, place: LanePlace): Mark[] {
-  const { job, box, side } = placed;
+  const { job, box } = placed;
   const was =
     job.wasS === undefined ? [] : [rect(place.axis.x(job.wasS), box.y, box.width, box.height, 'was')];
   const pin = job.isPinned
@@ -113,7 +114,7 @@ function jobMarks(placed: PlacedJob, place: LanePlace): Mark[] {
     ...was,
     rect(box.x, box.y, box.width, box.height, job.isOpen ? 'jobOpen' : 'jobBox'),
     ...pin,
-    ...(side !== 'none' ? [jobWords(placed, place)] : []),
+    jobWords(placed),
   ];
 }
 
@@ -134,7 +135,7 @@ export function handLane(
     const isRoom = !isNarrow && widthOf(asleepWords) + 4 < b - a;
     return [
       line(a + 2, bedY, b - 2, bedY, 'range'),
-      ...(isRoom ? [text((a + b) / 2, bedY - 5, asleepWords, { anchor: 'middle', className: 'ink2' })] : []),
+      ...(isRoom ? [text((a + b) / 2, bedY - 5, asleepWords, { anchor: 'middle' })] : []),
     ];
   });
   return {

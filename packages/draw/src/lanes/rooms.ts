@@ -5,7 +5,7 @@ import type { LanePlace, LaneUse, RoomLane } from './data.ts';
 
 /** Heights of the whole capacity [px]: the grate by its share, shelves and rings by their number. */
 const GRATE = { wide: 100, narrow: 64 };
-const EACH = { wide: 24, narrow: 13 };
+const EACH = { wide: 24, narrow: 15 };
 /** A lane grows until its smallest use can carry its letter, but no higher than this. */
 const LETTER = 15;
 const MOST = { grate: 180, other: 100 };
@@ -81,8 +81,7 @@ export function roomLane(
   const marks = bars.map((bar) => {
     const { use, a, b, up, height } = bar;
     const most = use.toS <= tableS ? axis.x(tableS) - 6 : axis.x1;
-    const words =
-      isNarrow || height < LEAST_WITH_WORDS ? [] : wordsOf(bar, { from: axis.x0, to: most }, taken);
+    const words = height < LEAST_WITH_WORDS ? [] : wordsOf(bar, { from: axis.x0, to: most }, taken);
     return group([rect(a, up, Math.max(2, b - a), height - 1, CLASSES[lane.look]), ...words], {
       className: use.letter ? colourClass(use.letter) : 'pc',
     });
@@ -110,11 +109,11 @@ export function roomLane(
 
 function heightOf({ look, uses }: RoomLane, whole: number, isNarrow: boolean): number {
   const isGrate = look === 'pit';
+  const size = isNarrow ? 'narrow' : 'wide';
   const usual = isGrate ? GRATE : { wide: EACH.wide * whole, narrow: EACH.narrow * whole };
-  if (isNarrow) return usual.narrow;
   const least = uses.reduce((small, { amount }) => Math.min(small, amount), whole);
-  const most = Math.max(usual.wide, isGrate ? MOST.grate : MOST.other);
-  return Math.min(most, Math.max(usual.wide, (LETTER / least) * whole));
+  const most = Math.max(usual[size], isGrate ? MOST.grate : MOST.other);
+  return Math.min(most, Math.max(usual[size], (LETTER / least) * whole));
 }
 
 /** The words of a use in its bar, beside it, or nowhere; a piece at least has its letter. */
@@ -143,5 +142,5 @@ function wordsOf(bar: Bar, room: { readonly from: number; readonly to: number },
   );
   if (!way) return [];
   taken.push({ from: way.from, to: way.to, up, down: up + height });
-  return [text(way.x, baseline, use.words, { anchor: way.anchor, className: 'ink halo' })];
+  return [text(way.x, baseline, use.words, { anchor: way.anchor, className: 'ink' })];
 }

@@ -1,5 +1,5 @@
 import { type Mark, rect } from '../mark.ts';
-import { text, widthOf } from '../text.ts';
+import { boxOf, text, widthOf } from '../text.ts';
 import type { Voice } from '../voice.ts';
 import type { Axis } from './axis.ts';
 import { nowLine, tableLine } from './lines.ts';
@@ -23,6 +23,8 @@ interface Framed {
   readonly height: number;
   /** Hours of the rail in few figures. */
   readonly isShort: boolean;
+  /** Words of the lanes, which the rules of a fold leave clear. */
+  readonly words?: readonly Mark[];
 }
 
 /** What a strip of lanes along time stands in: behind them nights, hours and the rail, before them the table's rule and now. */
@@ -42,7 +44,7 @@ export function frame(axis: Axis, voice: Voice, of: Framed): { behind: Mark[]; b
       rect(axis.x0, RAIL.foot, axis.x1 - axis.x0, height, 'sheet'),
       ...nightShade(axis, of.nights, RAIL.foot, height),
       ...grid(axis, voice, RAIL.foot, height),
-      ...foldMarks(axis, RAIL.foot - 5, height + 5),
+      ...foldMarks(axis, RAIL.foot - 5, height + 5, of.words?.map(boxOf)),
       ...dayNames(axis, voice, RAIL.days, tableX - half),
       ...rail(axis, voice, RAIL.foot - RAIL.height, RAIL.height, { keepClear, short: isShort }),
       text(tableX, RAIL.days, tableWords, { anchor: 'middle', className: 'ink strong' }),

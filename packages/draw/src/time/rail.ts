@@ -7,6 +7,8 @@ const QUARTER_S = 900;
 const HOUR_S = 3600;
 /** Room that a label of the rail keeps to its neighbour [px]. */
 const GAP = 8;
+/** A rule stands off the words that break it by this much [px]. */
+const OFF = 2;
 
 /** A night as the sky gives it: shade from sunset to sunrise, deeper between the ends of twilight. */
 export interface Night {
@@ -51,14 +53,36 @@ export function grid(axis: Axis, voice: Voice, y: number, height: number): Mark[
   });
 }
 
-/** Barbs at the rail and a dotted rule where the scale of time changes. */
-export function foldMarks(axis: Axis, y: number, height: number): Mark[] {
+/** A box that a rule does not run through [px]. */
+interface Clear {
+  readonly x0: number;
+  readonly x1: number;
+  readonly y0: number;
+  readonly y1: number;
+}
+
+/** Barbs at the rail and a dotted rule where the scale of time changes, broken where words stand. */
+export function foldMarks(axis: Axis, y: number, height: number, words: readonly Clear[] = []): Mark[] {
   return axis.stretches
     .slice(1)
     .flatMap(({ x0 }) => [
       path(`M${px(x0)} ${px(y)}l-4 4l8 5l-4 4`, 'fold'),
-      line(x0, y + 13, x0, y + height, 'foldL'),
+      ...broken(x0, y + 13, y + height, words).map(([from, to]) => line(x0, from, x0, to, 'foldL')),
     ]);
+}
+
+/** What is left of an upright rule beside the words that stand on it. */
+function broken(x: number, from: number, to: number, words: readonly Clear[]): [number, number][] {
+  const left: [number, number][] = [];
+  let at = from;
+  for (const { y0, y1 } of words
+    .filter(({ x0, x1 }) => x0 - OFF < x && x < x1 + OFF)
+    .sort((a, b) => a.y0 - b.y0)) {
+    if (y0 - OFF > at) left.push([at, y0 - OFF]);
+    at = Math.max(at, y1 + OFF);
+  }
+  if (to > at) left.push([at, to]);
+  return left;
 }
 
 /** The least step of labelled hours whose figures do not touch. */

@@ -248,7 +248,7 @@ describe('one plan, whichever face prints it', () => {
 
     await settleIn(page, app.url);
     await page.goto(`${app.url}cook/regatta-dinner/run-sheet`);
-    const laid = page.locator('.job-list li > button > b');
+    const laid = page.locator('.job-list .job-when > b');
     await laid.first().waitFor();
     await page.locator('.tried').waitFor({ state: 'detached' });
     expect(await page.locator('.unsettled').count()).toBe(0);

@@ -4,7 +4,7 @@ import { capital } from '@pitwright/words';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { JobPanel } from './job-panel.tsx';
-import { isByHand, type Job, jobsOf, msOf } from './jobs.ts';
+import { isByHand, type Job, jobsOf, msOf, numbersOf } from './jobs.ts';
 import { setAt } from './move.ts';
 import type { Moving } from './use-moving.ts';
 
@@ -18,6 +18,7 @@ export function JobList(props: {
   onKeep: (cook: Cook) => void;
 }) {
   const { text, print } = useWords();
+  const numbers = numbersOf(props.report.plan);
   const days: { key: string; name: string; jobs: Job[] }[] = [];
   for (const job of jobsOf(props.report.plan)) {
     const key = print.dayKey(job.placed.startAt);
@@ -35,7 +36,7 @@ export function JobList(props: {
           <h2>{day.name}</h2>
           <ol>
             {day.jobs.map((job) => (
-              <Line key={job.task.id} {...props} job={job} />
+              <Line key={job.task.id} {...props} job={job} number={numbers.get(job.task.id)!} />
             ))}
           </ol>
         </div>
@@ -44,7 +45,7 @@ export function JobList(props: {
   );
 }
 
-function Line(props: Parameters<typeof JobList>[0] & { job: Job }) {
+function Line(props: Parameters<typeof JobList>[0] & { job: Job; number: number }) {
   const { text, print } = useWords();
   const { cook, report, job, openId, onOpen, moving, onKeep } = props;
   const { task, placed } = job;
@@ -60,7 +61,12 @@ function Line(props: Parameters<typeof JobList>[0] & { job: Job }) {
   return (
     <li className={classes.filter(Boolean).join(' ')}>
       <button type="button" aria-expanded={isOpen} onClick={() => onOpen(isOpen ? undefined : task.id)}>
-        <b className={setAt(cook, task) ? 'pinned' : undefined}>{print.clock(placed.startAt)}</b>
+        <span className="job-when">
+          <b className={setAt(cook, task) ? 'pinned' : undefined}>{print.clock(placed.startAt)}</b>
+          <span className="small quiet" aria-hidden="true">
+            {props.number}
+          </span>
+        </span>
         <span className="deed">
           {saidWords(taskSaid(task, report, print), print)}
           {sign ? <span className="sign">{capital(saidWords(sign, print))}</span> : null}

@@ -16,6 +16,10 @@ export function jobsOf(plan: CookPlan): readonly Job[] {
   });
 }
 
+/** Place of each job in the list of all, from 1: said where a drawing has no room for its words. */
+export const numbersOf = (plan: CookPlan): ReadonlyMap<string, number> =>
+  new Map(jobsOf(plan).map(({ task }, index) => [task.id, index + 1]));
+
 export const isByHand = ({ placed }: Job): boolean => placed.handIds.length > 0;
 
 export const msOf = (instant: string): number => Date.parse(instant);

@@ -4,7 +4,7 @@ import type { Cook } from '@pitwright/model';
 import type { Printer } from '@pitwright/words';
 import type { Words } from '../../words.tsx';
 import { nightsOf, quietOf, sleepOf } from '../cook/fold.ts';
-import { isByHand, type Job, jobsOf, secondsOf } from './jobs.ts';
+import { isByHand, type Job, jobsOf, numbersOf, secondsOf } from './jobs.ts';
 import { setAt } from './move.ts';
 
 const LEAD_S = 1800;
@@ -57,6 +57,7 @@ export function lanesData(input: LanesInput): LanesData {
 }
 
 function handLanes({ cook, plan, openId, held, text, print }: LanesInput, fromS: number, toS: number) {
+  const numberOf = numbersOf(plan);
   const was = new Map(plan.moved.map((moved) => [moved.taskId, moved.fromAt]));
   return cook.hands.map((hand): HandLane => {
     const jobs = jobsOf(plan).filter(
@@ -83,6 +84,7 @@ function handLanes({ cook, plan, openId, held, text, print }: LanesInput, fromS:
           fromS: atS,
           toS: atS + lastsS,
           words: jobName(job, cook, text),
+          number: numberOf.get(placed.taskId)!,
           ...(placed.canStart
             ? { canFromS: secondsOf(placed.canStart.from), canToS: secondsOf(placed.canStart.to) }
             : {}),
