@@ -11,7 +11,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { createEntry, logEntry, removeEntry, type Subject, setEntry, undoEntry } from '@pitwright/model';
+import { createEntry, logEntry, removeEntry, type Subject, setEntry, undoEntries } from '@pitwright/model';
 import { openJournal, readHistory } from '@pitwright/store';
 import { openSqliteStore } from '@pitwright/store/sqlite';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -49,7 +49,7 @@ beforeAll(async () => {
   await journal.write(createEntry(pit, { id: 'drum', name: 'Drum' }));
   await journal.write(setEntry(cook, [{ path: ['name'], value: 'Harvest supper' }]));
   await journal.write(setEntry(cook, [{ path: ['name'], value: 'Mistaken' }]));
-  await journal.write(undoEntry(journal.history, journal.store.device)!);
+  await journal.write(...undoEntries(journal.history, journal.store.device));
   await journal.write(logEntry('harvest', 'look', { colour: 'amber' }), removeEntry(pit));
   await journal.write({ subject: cook, what: 'weigh-again', schema: 1, body: {} });
   await journal.close();

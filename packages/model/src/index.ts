@@ -26,11 +26,11 @@ export {
   type Device,
   type EntryDraft,
   logEntry,
-  redoEntry,
+  redoEntries,
   removeEntry,
   setEntry,
   stampEntry,
-  undoEntry,
+  undoEntries,
 } from './history/write.ts';
 export { type Limits, PIECE_LIMITS, PIT_LIMITS, STAGE_LIMITS, withinLimits } from './limits.ts';
 export * from './nouns.ts';

@@ -4,10 +4,10 @@ import {
   emptyHistory,
   extendHistory,
   type History,
-  redoEntry,
+  redoEntries,
   type State,
   type Subject,
-  undoEntry,
+  undoEntries,
 } from '@pitwright/model';
 import type { Store } from './store.ts';
 import { Watchers } from './watchers.ts';
@@ -20,9 +20,9 @@ export interface Journal {
   readonly state: State;
   /** Resolves when the entries are on the disk and in the state. @throws StoreFault */
   write(...drafts: readonly EntryDraft[]): Promise<readonly Entry[]>;
-  /** Hides this device's last entry (on `subject`). @returns the undo, or undefined where there is nothing to undo */
-  undo(subject?: Subject): Promise<Entry | undefined>;
-  redo(subject?: Subject): Promise<Entry | undefined>;
+  /** Hides this device's last deed (on `subject`). @returns the undo, an entry for each it hides; none where there is nothing to undo */
+  undo(subject?: Subject): Promise<readonly Entry[]>;
+  redo(subject?: Subject): Promise<readonly Entry[]>;
   /** Calls back after each change of `history`. @returns the end of it */
   watch(listener: () => void): () => void;
   /** Ends the journal and its store. */
@@ -66,6 +66,7 @@ export async function openJournal(store: Store): Promise<Journal> {
     await catchUp();
     return entries;
   };
+  const putAny = async (drafts: readonly EntryDraft[]) => (drafts.length > 0 ? put(drafts) : []);
   return {
     store,
     get history() {
@@ -75,16 +76,8 @@ export async function openJournal(store: Store): Promise<Journal> {
       return history.state;
     },
     write: (...drafts) => inTurn(() => put(drafts)),
-    undo: (subject) =>
-      inTurn(async () => {
-        const draft = undoEntry(history, store.device, subject);
-        return draft && (await put([draft]))[0];
-      }),
-    redo: (subject) =>
-      inTurn(async () => {
-        const draft = redoEntry(history, store.device, subject);
-        return draft && (await put([draft]))[0];
-      }),
+    undo: (subject) => inTurn(() => putAny(undoEntries(history, store.device, subject))),
+    redo: (subject) => inTurn(() => putAny(redoEntries(history, store.device, subject))),
     watch: (listener) => watchers.add(listener),
     async close() {
       isClosed = true;

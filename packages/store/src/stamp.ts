@@ -18,8 +18,10 @@ export function stampAll(
 ): { readonly entries: readonly Entry[]; readonly device: Device } {
   const entries: Entry[] = [];
   let standing = device;
+  // What is written in one go is one deed, and undone as one.
+  const act = drafts.length > 1 ? { act: newId() } : {};
   for (const draft of drafts) {
-    const stamped = stampEntry(standing, draft, { id: newId(), at });
+    const stamped = stampEntry(standing, draft, { id: newId(), at, ...act });
     standing = stamped.device;
     // What is kept is what JSON carries, so that every device reduces the same body.
     entries.push(JSON.parse(entryJson(stamped.entry)));

@@ -31,6 +31,9 @@ export const entrySchema = z
     schema: z.int().min(0).max(COUNT_MAX).describe('Version of the form of the body'),
     body: z.unknown(),
     undoes: id.optional().describe('Id of the entry that this one hides'),
+    act: id
+      .optional()
+      .describe('Shared by the entries of one deed, where it took several: they are undone as one'),
   })
   .describe(`One change, never edited; at most ${ENTRY_SIZE_MAX} characters of JSON`)
   .meta({ id: 'Entry' });

@@ -28,6 +28,8 @@ export interface Entry {
   readonly body: unknown;
   /** Id of the entry that this one hides. */
   readonly undoes?: string;
+  /** Id that the entries of one deed share, where it took several: they are undone as one. */
+  readonly act?: string;
 }
 
 /** Version of the bodies of `create`, `set`, `remove`, `bring-back` and `undo`. */

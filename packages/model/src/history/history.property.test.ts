@@ -9,10 +9,10 @@ import {
   bringBackEntry,
   createEntry,
   logEntry,
-  redoEntry,
+  redoEntries,
   removeEntry,
   setEntry,
-  undoEntry,
+  undoEntries,
 } from './write.ts';
 
 const subject: fc.Arbitrary<Subject> = fc.constantFrom(
@@ -42,6 +42,14 @@ const step: fc.Arbitrary<{ readonly onFirst: boolean; readonly act: Step }> = fc
         ([about, changes]): Step =>
           (self) =>
             void self.write(setEntry(about, changes)),
+      ),
+    },
+    {
+      weight: 2,
+      arbitrary: fc.tuple(subject, subject, change).map(
+        ([about, other, one]): Step =>
+          (self) =>
+            void self.write(setEntry(about, [one]), createEntry(other, { id: other.id, pieces: [] })),
       ),
     },
     {
@@ -84,8 +92,14 @@ const step: fc.Arbitrary<{ readonly onFirst: boolean; readonly act: Step }> = fc
             void self.write({ ...removeEntry({ kind: 'cook', id: 'dinner' }), what }),
       ),
     },
-    { weight: 3, arbitrary: fc.constant<Step>((self) => void self.write(undoEntry(self.history, self.id))) },
-    { weight: 2, arbitrary: fc.constant<Step>((self) => void self.write(redoEntry(self.history, self.id))) },
+    {
+      weight: 3,
+      arbitrary: fc.constant<Step>((self) => void self.write(...undoEntries(self.history, self.id))),
+    },
+    {
+      weight: 2,
+      arbitrary: fc.constant<Step>((self) => void self.write(...redoEntries(self.history, self.id))),
+    },
     // Some of what the other holds arrives, in any order: the link is poor, and then it is gone.
     {
       weight: 2,
@@ -140,10 +154,10 @@ test('[H14] on one device undo gives the state before its last entry, and redo t
         }
         const last = now();
         for (const expected of documents.toReversed()) {
-          device.write(undoEntry(device.history, device.id));
+          device.write(...undoEntries(device.history, device.id));
           expect(now()).toEqual(expected);
         }
-        for (const _ of edits) device.write(redoEntry(device.history, device.id));
+        for (const _ of edits) device.write(...redoEntries(device.history, device.id));
         expect(now()).toEqual(last);
       },
     ),

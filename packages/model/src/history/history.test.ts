@@ -8,10 +8,10 @@ import {
   bringBackEntry,
   createEntry,
   logEntry,
-  redoEntry,
+  redoEntries,
   removeEntry,
   setEntry,
-  undoEntry,
+  undoEntries,
 } from './write.ts';
 
 const cook: Subject = { kind: 'cook', id: 'dinner' };
@@ -225,12 +225,12 @@ describe('undo', () => {
     const names: string[] = [];
     deck.write(setEntry(cook, [{ path: ['name'], value: 'one' }]));
     deck.write(setEntry(cook, [{ path: ['name'], value: 'two' }]));
-    for (const step of [undoEntry, undoEntry, redoEntry, redoEntry, undoEntry, redoEntry]) {
-      deck.write(step(deck.history, deck.id));
+    for (const step of [undoEntries, undoEntries, redoEntries, redoEntries, undoEntries, redoEntries]) {
+      deck.write(...step(deck.history, deck.id));
       names.push(documentOn(deck).name);
     }
     expect(names).toEqual(['one', 'Dinner', 'one', 'two', 'one', 'two']);
-    expect(redoEntry(deck.history, deck.id)).toBeUndefined();
+    expect(redoEntries(deck.history, deck.id)).toEqual([]);
   });
 
   test('[H14] undo takes the device’s own last entry and leaves another’s, though it came later', () => {
@@ -239,31 +239,63 @@ describe('undo', () => {
     galley.receive(deck.entries);
     galley.write(setEntry(cook, [{ path: ['name'], value: 'Supper' }]));
     exchange(deck, galley);
-    deck.write(undoEntry(deck.history, deck.id));
+    deck.write(...undoEntries(deck.history, deck.id));
     expect(documentOn(deck)).toMatchObject({ name: 'Supper', guests: { adults: 18 } });
   });
 
   test('[H14] after something new there is nothing to redo', () => {
     const { deck } = twoDevices();
     deck.write(setEntry(cook, [{ path: ['name'], value: 'one' }]));
-    deck.write(undoEntry(deck.history, deck.id));
+    deck.write(...undoEntries(deck.history, deck.id));
     deck.write(setEntry(cook, [{ path: ['name'], value: 'two' }]));
-    expect(redoEntry(deck.history, deck.id)).toBeUndefined();
+    expect(redoEntries(deck.history, deck.id)).toEqual([]);
   });
 
   test('[H14] undo can be held to one subject', () => {
     const { deck } = twoDevices();
     deck.write(setEntry(cook, [{ path: ['name'], value: 'one' }]));
     deck.write(createEntry({ kind: 'setting', id: 'units' }, { system: 'us' }));
-    deck.write(undoEntry(deck.history, deck.id, cook));
+    deck.write(...undoEntries(deck.history, deck.id, cook));
     expect(documentOn(deck).name).toBe('Dinner');
     expect(deck.history.state.settings.has('units')).toBe(true);
+  });
+
+  test('[H19] what one deed wrote about two things is undone and redone as one, from either of them', () => {
+    const { deck } = twoDevices();
+    const pit = { kind: 'pit', id: 'smoker' } as const;
+    const [before, there] = [() => documentOn(deck), () => deck.history.state.pits.has('smoker')];
+    deck.write(
+      setEntry(cook, [{ path: ['name'], value: 'one' }]),
+      createEntry(pit, { id: 'smoker', name: 'The smoker' }),
+    );
+    deck.write(setEntry(cook, [{ path: ['guests', 'adults'], value: 15 }]));
+    const seen: unknown[] = [];
+    const look = () => seen.push([before().guests.adults, before().name, there()]);
+    for (const [step, about] of [
+      [undoEntries, pit],
+      [redoEntries, pit],
+      [undoEntries, cook],
+      [undoEntries, cook],
+      [redoEntries, undefined],
+      [redoEntries, undefined],
+    ] as const) {
+      deck.write(...step(deck.history, deck.id, about));
+      look();
+    }
+    expect(seen).toEqual([
+      [15, 'Dinner', false],
+      [15, 'one', true],
+      [18, 'one', true],
+      [18, 'Dinner', false],
+      [18, 'one', true],
+      [15, 'one', true],
+    ]);
   });
 
   test('[H15] an undo that arrives first waits for its entry', () => {
     const { deck, galley } = twoDevices();
     const edit = deck.write(setEntry(cook, [{ path: ['name'], value: 'one' }])) as Entry;
-    const undo = deck.write(undoEntry(deck.history, deck.id)) as Entry;
+    const undo = deck.write(...undoEntries(deck.history, deck.id)) as Entry;
     galley.receive([undo]);
     galley.receive([edit]);
     expect(documentOn(galley).name).toBe('Dinner');
@@ -289,7 +321,7 @@ describe('what is not known', () => {
     deck.write(logEntry('dinner', 'wrap', { piece: 'rack' }, { happenedAt: '2027-09-12T08:00:00Z' }));
     deck.write(logEntry('dinner', 'look', { piece: 'rack' }, { happenedAt: '2027-09-12T07:30:00Z' }));
     deck.write(logEntry('dinner', 'spritz', { piece: 'rack' }, { happenedAt: '2027-09-12T07:00:00Z' }));
-    deck.write(undoEntry(deck.history, deck.id));
+    deck.write(...undoEntries(deck.history, deck.id));
     expect(deck.history.state.logs.get('dinner')?.map((entry) => entry.what)).toEqual([
       'log.look',
       'log.wrap',

@@ -19,11 +19,20 @@ export class MemoryDevice {
     return [...this.history.entries.values()];
   }
 
-  write(draft: EntryDraft | undefined): Entry | undefined {
-    if (!draft) return undefined;
+  /** One deed, of one entry or several. @returns its first entry */
+  write(...drafts: readonly EntryDraft[]): Entry | undefined {
+    const act = drafts.length > 1 ? { act: `${this.id}-act-${this.#device.seq + 1}` } : {};
+    return drafts.map((draft) => this.#stamp(draft, act))[0];
+  }
+
+  #stamp(draft: EntryDraft, act: { readonly act?: string }): Entry {
     const number = this.#device.seq + 1;
     const at = new Date(Date.UTC(2027, 8, 11, 6, 0, number)).toISOString();
-    const { entry, device } = stampEntry(this.#device, draft, { id: `${this.id}-${number}`, at });
+    const { entry, device } = stampEntry(this.#device, draft, {
+      id: `${this.id}-${number}`,
+      at,
+      ...act,
+    });
     this.#device = device;
     this.history = extendHistory(this.history, [entry]);
     return entry;

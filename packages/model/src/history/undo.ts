@@ -17,6 +17,13 @@ export function redoTarget(history: History, device: string, subject?: Subject):
     .findLast((entry) => !hidden.has(entry.id) && history.entries.get(entry.undoes ?? '')?.what !== 'undo');
 }
 
+/** What one undo of `target` hides: with the last of a deed all of it that is still in force, whatever it is about. */
+export function actOf(history: History, target: Entry): readonly Entry[] {
+  if (target.act === undefined) return [target];
+  const { own, hidden } = ownEntries(history, target.device);
+  return own.filter((entry) => entry.act === target.act && !hidden.has(entry.id));
+}
+
 function ownEntries(history: History, device: string, subject?: Subject) {
   const groups = subject
     ? [history.bySubject.get(subjectKey(subject)) ?? []]

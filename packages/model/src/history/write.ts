@@ -1,9 +1,9 @@
 import { type Change, type Entry, HISTORY_SCHEMA, type Subject } from './entry.ts';
 import type { History } from './history.ts';
-import { redoTarget, undoTarget } from './undo.ts';
+import { actOf, redoTarget, undoTarget } from './undo.ts';
 
 /** An entry before its device has numbered it. */
-export type EntryDraft = Omit<Entry, 'id' | 'device' | 'seq' | 'clock' | 'at'>;
+export type EntryDraft = Omit<Entry, 'id' | 'device' | 'seq' | 'clock' | 'at' | 'act'>;
 
 /** Where a device stands: its last number and the greatest clock it has seen. */
 export interface Device {
@@ -51,31 +51,35 @@ export function logEntry(
   };
 }
 
-/** Hides the device's own last entry; undefined where there is none. */
-export function undoEntry(history: History, device: string, subject?: Subject): EntryDraft | undefined {
-  return hiding(undoTarget(history, device, subject));
+/** Hides the device's own last deed, an entry each; none where there is none. */
+export function undoEntries(history: History, device: string, subject?: Subject): readonly EntryDraft[] {
+  return hiding(history, undoTarget(history, device, subject));
 }
 
-/** Takes back the device's own last undo; undefined where there is none or something new was written since. */
-export function redoEntry(history: History, device: string, subject?: Subject): EntryDraft | undefined {
-  return hiding(redoTarget(history, device, subject));
+/** Takes back the device's own last undo; none where there is none or something new was written since. */
+export function redoEntries(history: History, device: string, subject?: Subject): readonly EntryDraft[] {
+  return hiding(history, redoTarget(history, device, subject));
 }
 
-function hiding(target: Entry | undefined): EntryDraft | undefined {
-  if (!target) return undefined;
-  return { subject: target.subject, what: 'undo', schema: HISTORY_SCHEMA, body: {}, undoes: target.id };
-}
+const hiding = (history: History, target: Entry | undefined): readonly EntryDraft[] =>
+  (target ? actOf(history, target) : []).map(({ id, subject }) => ({
+    subject,
+    what: 'undo',
+    schema: HISTORY_SCHEMA,
+    body: {},
+    undoes: id,
+  }));
 
-/** Numbers a draft on its device. @param stamp a fresh id and the instant of writing */
+/** Numbers a draft on its device. @param stamp a fresh id, the instant of writing, and the deed it is one entry of */
 export function stampEntry(
   device: Device,
   draft: EntryDraft,
-  stamp: { readonly id: string; readonly at: string },
+  stamp: { readonly id: string; readonly at: string; readonly act?: string },
 ): { readonly entry: Entry; readonly device: Device } {
   const seq = device.seq + 1;
   const clock = device.clock + 1;
   return {
-    entry: { id: stamp.id, device: device.id, seq, clock, at: stamp.at, ...draft },
+    entry: { device: device.id, seq, clock, ...stamp, ...draft },
     device: { ...device, seq, clock },
   };
 }
