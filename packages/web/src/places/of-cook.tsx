@@ -3,7 +3,7 @@ import { type ComponentType, useMemo } from 'react';
 import { useParams } from 'wouter';
 import { writingOf } from '../settings.ts';
 import { useCook, useDevice, useKept } from '../use-keeping.tsx';
-import { useWriter } from '../use-writer.ts';
+import { type Next, useWriter } from '../use-writer.ts';
 import { ReaderProvider } from '../words.tsx';
 import { Gone } from './gone.tsx';
 
@@ -25,7 +25,7 @@ export function ofCook(Sheet: ComponentType<{ cook: Cook }>): ComponentType {
 
 export interface CookWriter {
   readonly subject: Subject;
-  readonly keep: (next: Cook) => Promise<boolean>;
+  readonly keep: (next: Next<Cook>) => Promise<boolean>;
 }
 
 export function useCookWriter(cook: Cook): CookWriter {

@@ -57,6 +57,21 @@ describe('guests', () => {
     await expect.poll(answer).toBe(before);
   });
 
+  test('five more, pressed twice at once, are ten more: two changes, two undos', async () => {
+    await open('guests');
+    const count = page.locator('.who li').first().locator('output');
+    const adults = Number(await count.textContent());
+    await page.getByRole('button', { name: 'Five more come' }).evaluate((key: HTMLElement) => {
+      key.click();
+      key.click();
+    });
+    await expect.poll(() => count.textContent()).toBe(String(adults + 10));
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => count.textContent()).toBe(String(adults + 5));
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => count.textContent()).toBe(String(adults));
+  });
+
   test('taps in quick succession all count, and so do undos', async () => {
     await open('guests');
     const count = page.locator('.who li').first().locator('output');

@@ -76,6 +76,21 @@ describe('a pit', () => {
   });
 });
 
+test.each([
+  ['Keep its pit', '/pit/'],
+  ['Keep as a recipe', '/recipe/'],
+])('%s is one deed: one undo takes it back, one redo brings it again', async (deed, path) => {
+  await press('More: Regatta dinner');
+  await press(deed);
+  const kept = page.locator(`.shelf-row a[href^="${path}"]`);
+  await kept.waitFor();
+  await page.locator('.shelf-undo button').first().click();
+  await kept.waitFor({ state: 'detached' });
+  await expect.poll(() => page.getByRole('button', { name: /^Undo/ }).count()).toBe(0);
+  await press('Redo');
+  await kept.waitFor();
+});
+
 describe('a recipe', () => {
   beforeEach(async () => {
     await press('More: Two racks on a kettle');

@@ -52,6 +52,35 @@ test('a cook and its copy an hour later: what was told and what comes of it, tab
   expect(tableLines[1]).toBeCloseTo(tableLines[0]!, 1);
 });
 
+test('two of one name are told apart by no more than it takes', async () => {
+  for (let copy = 0; copy < 2; copy++) {
+    await press('More: Brisket on the high plain');
+    await press('Duplicate');
+    await expect
+      .poll(() => page.getByRole('link', { name: 'Brisket on the high plain, again' }).count())
+      .toBe(copy + 1);
+    await press('More: Brisket on the high plain');
+  }
+  const copies = page.locator('.shelf-row').filter({ hasText: 'Brisket on the high plain, again' });
+  for (const line of await copies.locator('.shelf-what').allTextContents())
+    expect(line).toMatch(/, changed .+ \d\d:\d\d$/);
+  const original = page.locator('.shelf-row').filter({ hasText: /^Brisket on the high plain(?!, again)/ });
+  expect(await original.locator('.shelf-what').textContent()).not.toContain('changed');
+  // A day apart, the day is enough.
+  await copies.first().getByRole('link').click();
+  await page.getByRole('link', { name: 'Guests' }).first().click();
+  await page.getByRole('button', { name: 'One more: Adults' }).click();
+  await page.goto(`${app.url}side-by-side`);
+  await expect
+    .poll(() => page.locator('.two-choice option').allTextContents())
+    .toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/again, .*10 at table$/),
+        expect.stringMatching(/again, .*11 at table$/),
+      ]),
+    );
+});
+
 test('any two are chosen, each is told with its own meat, and axe finds nothing', async () => {
   await page.goto(`${app.url}side-by-side?a=two-racks-on-a-kettle&b=regatta-dinner`);
   await page.locator('.two-strips svg').nth(1).waitFor();

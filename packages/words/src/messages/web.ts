@@ -118,6 +118,8 @@ export const webMessages = messages({
   'web.shelf.demo': () => 'demo, invented',
   'web.shelf.cook-line': (p: { day: string; hour: string; people: number }) =>
     `${p.day}, ${p.hour}, ${p.people} at table`,
+  'web.apart.people': (p: { people: number }) => `${p.people} at table`,
+  'web.apart.changed': (p: { day: string; hour: string }) => `changed ${p.day}, ${p.hour}`,
   'web.shelf.pit-line': (p: { type: string; heat: string }) => `${p.type}, held at ${p.heat}`,
   'web.shelf.my-pit': (p: { type: string }) => `My ${p.type}`,
   'web.shelf.more': () => 'More',

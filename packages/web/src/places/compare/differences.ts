@@ -8,6 +8,8 @@ import { pieceName, rangeOf, secondsOf } from '../cook/band-data.ts';
 /** One of the two, printed on its own wall clock. */
 export interface Side {
   readonly cook: Cook;
+  /** Its name, with what tells it from others of that name. */
+  readonly name: string;
   readonly foresight: Foresight | undefined;
   readonly print: Printer;
 }

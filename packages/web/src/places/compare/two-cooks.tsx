@@ -1,4 +1,4 @@
-import type { Cook } from '@pitwright/model';
+import type { Cook, Kept } from '@pitwright/model';
 import { printer } from '@pitwright/words';
 import { useMemo } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
@@ -8,17 +8,20 @@ import { Pick } from '../../parts/field.tsx';
 import { Strip } from '../../parts/strip.tsx';
 import { useKept } from '../../use-keeping.tsx';
 import { useWords } from '../../words.tsx';
+import { tellingApart } from '../apart.ts';
 import { comesOtherwise, type Difference, type Side, toldOtherwise } from './differences.ts';
 import { TwoStrips } from './two-strips.tsx';
 import './two-cooks.css';
 
 /** Two cooks' plans: both sentences, both days aligned at the table, and what differs. */
 export default function TwoCooks() {
-  const { text } = useWords();
+  const words = useWords();
+  const { text } = words;
   const state = useKept();
   const [search] = useSearchParams();
   const [, go] = useLocation();
-  const cooks = [...state.cooks.values()].filter((kept) => !kept.isRemoved).map((kept) => kept.document);
+  const cooks = [...state.cooks.values()].filter((kept) => !kept.isRemoved);
+  const { nameOf } = tellingApart(words, cooks);
   const a = cooks.find((cook) => cook.id === search.get('a')) ?? cooks[0];
   const b = cooks.find((cook) => cook.id === search.get('b')) ?? likest(cooks, a);
   const choose = (ofA: string, ofB: string) => go(`/side-by-side?a=${ofA}&b=${ofB}`, { replace: true });
@@ -34,7 +37,7 @@ export default function TwoCooks() {
       />
       <main id="page">
         {a && b ? (
-          <SideBySide a={a} b={b} cooks={cooks} onChoose={choose} key={`${a.id} ${b.id}`} />
+          <SideBySide a={a} b={b} cooks={cooks} nameOf={nameOf} onChoose={choose} key={`${a.id} ${b.id}`} />
         ) : (
           <Answer>{text('web.two.one-only')}</Answer>
         )}
@@ -44,38 +47,41 @@ export default function TwoCooks() {
 }
 
 /** The cook that is most like another: of the same recipe, or with most of its meat in common. */
-function likest(cooks: readonly Cook[], cook: Cook | undefined): Cook | undefined {
-  const likeness = (other: Cook): number =>
+function likest(cooks: readonly Kept<Cook>[], one: Kept<Cook> | undefined): Kept<Cook> | undefined {
+  const cook = one?.document;
+  const likeness = ({ document: other }: Kept<Cook>): number =>
     (cook?.recipe && other.recipe?.id === cook.recipe.id ? 100 : 0) +
     other.pieces.filter((piece) => cook?.pieces.some((own) => own.cut === piece.cut)).length -
     Math.abs(other.pieces.length - (cook?.pieces.length ?? 0)) / 2;
   return cooks
-    .filter((other) => other !== cook)
-    .reduce<Cook | undefined>(
-      (best, one) => (best && likeness(best) >= likeness(one) ? best : one),
+    .filter((other) => other !== one)
+    .reduce<Kept<Cook> | undefined>(
+      (best, next) => (best && likeness(best) >= likeness(next) ? best : next),
       undefined,
     );
 }
 
-function useSide(cook: Cook): Side {
+function useSide(cook: Cook, name: string): Side {
   const { settings } = useWords().print;
   const { foresight } = useForesight(cook, false);
   const { zone } = cook;
   const print = useMemo(() => printer({ ...settings, zone }), [settings, zone]);
-  return { cook, foresight, print };
+  return { cook, name, foresight, print };
 }
 
 function SideBySide(props: {
-  a: Cook;
-  b: Cook;
-  cooks: readonly Cook[];
+  a: Kept<Cook>;
+  b: Kept<Cook>;
+  cooks: readonly Kept<Cook>[];
+  nameOf: (cook: Kept<Cook>) => string;
   onChoose: (a: string, b: string) => void;
 }) {
   const { text } = useWords();
-  const a = useSide(props.a);
-  const b = useSide(props.b);
-  const options = (without: Cook) =>
-    props.cooks.filter((cook) => cook !== without).map((cook) => ({ value: cook.id, text: cook.name }));
+  const { nameOf } = props;
+  const a = useSide(props.a.document, nameOf(props.a));
+  const b = useSide(props.b.document, nameOf(props.b));
+  const options = (without: Kept<Cook>) =>
+    props.cooks.filter((cook) => cook !== without).map((cook) => ({ value: cook.id, text: nameOf(cook) }));
   return (
     <>
       <Answer live>
@@ -124,12 +130,11 @@ function Sentence({ a, b }: { a: Side; b: Side }) {
   if (!a.foresight || !b.foresight) return text('web.two.looking');
   const chance = (side: Side) =>
     side.print.chance(side.foresight!.plan.chanceAllOnTime, side.foresight!.members);
-  if (chance(a) === chance(b))
-    return rich('web.two.even', { a: a.cook.name, b: b.cook.name, chance: chance(a) });
+  if (chance(a) === chance(b)) return rich('web.two.even', { a: a.name, b: b.name, chance: chance(a) });
   const [more, less] = a.foresight.plan.chanceAllOnTime > b.foresight.plan.chanceAllOnTime ? [a, b] : [b, a];
   return rich('web.two.answer', {
-    more: more.cook.name,
-    less: less.cook.name,
+    more: more.name,
+    less: less.name,
     moreChance: chance(more),
     lessChance: chance(less),
   });
@@ -147,8 +152,8 @@ function Differences(props: { title: string; same: string; a: Side; b: Side; row
           <thead>
             <tr>
               <th scope="col">{text('web.two.what')}</th>
-              <th scope="col">{props.a.cook.name}</th>
-              <th scope="col">{props.b.cook.name}</th>
+              <th scope="col">{props.a.name}</th>
+              <th scope="col">{props.b.name}</th>
             </tr>
           </thead>
           <tbody>

@@ -62,7 +62,7 @@ function OneStrip(props: { side: Side; data: BandChartData | undefined; reach: R
   return (
     <section>
       <h2>
-        <Link href={`/cook/${cook.id}`}>{cook.name}</Link>
+        <Link href={`/cook/${cook.id}`}>{side.name}</Link>
       </h2>
       {foresight ? (
         <p>

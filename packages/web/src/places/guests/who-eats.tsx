@@ -3,6 +3,7 @@ import type { Cook, Guests } from '@pitwright/model';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Stepper } from '../../parts/stepper.tsx';
+import type { Next } from '../../use-writer.ts';
 import { useWords } from '../../words.tsx';
 import { moveTable, STEP_MS } from '../cook/edit.ts';
 import { Tally } from './tally.tsx';
@@ -12,7 +13,7 @@ const MOST_DISHES = 12;
 const APPETITES = ['small', 'ordinary', 'big'] as const;
 
 /** Adults, children, appetite, other dishes; and the two messages that come on the last day. */
-export function WhoEats(props: { cook: Cook; onKeep: (cook: Cook) => unknown }) {
+export function WhoEats(props: { cook: Cook; onKeep: (next: Next<Cook>) => unknown }) {
   const { text } = useWords();
   const { cook, onKeep } = props;
   const { guests } = cook;
@@ -49,17 +50,19 @@ export function WhoEats(props: { cook: Cook; onKeep: (cook: Cook) => unknown }) 
         <Key
           disabled={guests.adults + guests.children < 3}
           onClick={() =>
-            onKeep(
-              withGuests(cook, {
-                adults: -Math.min(3, guests.adults),
-                children: -Math.max(0, 3 - guests.adults),
+            onKeep((now) =>
+              withGuests(now, {
+                adults: -Math.min(3, now.guests.adults),
+                children: -Math.max(0, 3 - now.guests.adults),
               }),
             )
           }
         >
           {text('web.guests.three-cancel')}
         </Key>
-        <Key onClick={() => onKeep(withGuests(cook, { adults: 5 }))}>{text('web.guests.five-more')}</Key>
+        <Key onClick={() => onKeep((now) => withGuests(now, { adults: 5 }))}>
+          {text('web.guests.five-more')}
+        </Key>
       </div>
     </section>
   );

@@ -272,64 +272,69 @@ export default function NewCook() {
             />
           </div>
 
-          <h2>{text('web.new.pit')}</h2>
-          <div className="question row">
-            <Pick
-              label={text('web.ask.pit')}
-              value={typeof answers.pit === 'string' ? answers.pit : `kept:${answers.pit.kept.id}`}
-              onPick={(value) => {
-                const kept = pits.find((pit) => `kept:${pit.id}` === value)?.document;
-                if (kept) change({ pit: { kept }, heat: print.quantity(kept.temperature) });
-                else change({ pit: value as PitType });
-              }}
-              options={[
-                ...pits.map((pit) => ({ value: `kept:${pit.id}`, text: pit.document.name })),
-                ...PIT_TYPES.map((type) => ({ value: type, text: capital(pitName(type)) })),
-              ]}
-            />
-            <Field
-              label={text('web.ask.heat')}
-              value={answers.heat}
-              problem={
-                heat.ok
-                  ? undefined
-                  : heat.why === 'outside'
-                    ? outside('temperature', PIT_LIMITS.temperature)
-                    : text('web.ask.heat.problem')
-              }
-              onChange={(event) => change({ heat: event.target.value })}
-              onBlur={() => {
-                if (heat.ok) change({ heat: printCookQuantity(heat.quantity) });
-              }}
-            />
+          <div className="question-pair">
+            <section>
+              <h2>{text('web.new.pit')}</h2>
+              <div className="question row">
+                <Pick
+                  label={text('web.ask.pit')}
+                  value={typeof answers.pit === 'string' ? answers.pit : `kept:${answers.pit.kept.id}`}
+                  onPick={(value) => {
+                    const kept = pits.find((pit) => `kept:${pit.id}` === value)?.document;
+                    if (kept) change({ pit: { kept }, heat: print.quantity(kept.temperature) });
+                    else change({ pit: value as PitType });
+                  }}
+                  options={[
+                    ...pits.map((pit) => ({ value: `kept:${pit.id}`, text: pit.document.name })),
+                    ...PIT_TYPES.map((type) => ({ value: type, text: capital(pitName(type)) })),
+                  ]}
+                />
+                <Field
+                  label={text('web.ask.heat')}
+                  value={answers.heat}
+                  problem={
+                    heat.ok
+                      ? undefined
+                      : heat.why === 'outside'
+                        ? outside('temperature', PIT_LIMITS.temperature)
+                        : text('web.ask.heat.problem')
+                  }
+                  onChange={(event) => change({ heat: event.target.value })}
+                  onBlur={() => {
+                    if (heat.ok) change({ heat: printCookQuantity(heat.quantity) });
+                  }}
+                />
+              </div>
+
+              <NotUsed words={[notUsed('fuel'), notUsed('steel')].filter(Boolean).join(' ')} />
+            </section>
+            <section>
+              <h2>{text('web.new.weather')}</h2>
+              <div className="question row">
+                <Choice
+                  legend={text('web.new.sky')}
+                  value={answers.sky}
+                  onChoose={(sky) => change({ sky })}
+                  options={(Object.keys(SKIES) as Sky[]).map((sky) => ({
+                    value: sky,
+                    text: text(`web.sky.${sky}`),
+                    note: print.temperatureC(SKIES[sky].airC),
+                  }))}
+                />
+                <Choice
+                  legend={text('web.new.wind')}
+                  value={answers.wind}
+                  onChoose={(wind) => change({ wind })}
+                  options={(Object.keys(WINDS) as Wind[]).map((wind) => ({
+                    value: wind,
+                    text: text(`web.wind.${wind}`),
+                  }))}
+                />
+              </div>
+
+              <NotUsed words={notUsed('weather')} />
+            </section>
           </div>
-
-          <NotUsed words={[notUsed('fuel'), notUsed('steel')].filter(Boolean).join(' ')} />
-
-          <h2>{text('web.new.weather')}</h2>
-          <div className="question row">
-            <Choice
-              legend={text('web.new.sky')}
-              value={answers.sky}
-              onChoose={(sky) => change({ sky })}
-              options={(Object.keys(SKIES) as Sky[]).map((sky) => ({
-                value: sky,
-                text: text(`web.sky.${sky}`),
-                note: print.temperatureC(SKIES[sky].airC),
-              }))}
-            />
-            <Choice
-              legend={text('web.new.wind')}
-              value={answers.wind}
-              onChoose={(wind) => change({ wind })}
-              options={(Object.keys(WINDS) as Wind[]).map((wind) => ({
-                value: wind,
-                text: text(`web.wind.${wind}`),
-              }))}
-            />
-          </div>
-
-          <NotUsed words={notUsed('weather')} />
 
           <h2>{text('web.new.name')}</h2>
           <div className="question">

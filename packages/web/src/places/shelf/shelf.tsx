@@ -9,6 +9,7 @@ import { Strip } from '../../parts/strip.tsx';
 import { toldWriting } from '../../settings.ts';
 import { useDevice, useKeeper, useKept } from '../../use-keeping.tsx';
 import { ReaderProvider, usePrinter, useWords } from '../../words.tsx';
+import { tellingApart } from '../apart.ts';
 import { useCookFiles } from './cook-files.tsx';
 import { recipeOf } from './from-cook.ts';
 import { giveFile } from './give-file.ts';
@@ -21,7 +22,8 @@ import './shelf.css';
 
 /** Recipes, cooks and pits: what is kept on this device. */
 export default function Shelf() {
-  const { text, rich, print } = useWords();
+  const words = useWords();
+  const { text, rich, print } = words;
   const state = useKept();
   const files = useCookFiles();
   const [addsPit, setAddsPit] = useState(false);
@@ -42,6 +44,7 @@ export default function Shelf() {
     ...removedOf('recipe', state.recipes),
     ...removedOf('pit', state.pits),
   ];
+  const { besides } = tellingApart(words, [...cooks.coming, ...cooks.past]);
   const next = cooks.coming[0];
   return (
     <div {...files.dropZone}>
@@ -78,7 +81,7 @@ export default function Shelf() {
           <div>
             <Section title={text('web.shelf.coming')}>
               {cooks.coming.map((kept) => (
-                <CookRow key={kept.id} kept={kept} />
+                <CookRow key={kept.id} kept={kept} besides={besides(kept)} />
               ))}
             </Section>
             <div className="keys shelf-new">
@@ -92,7 +95,7 @@ export default function Shelf() {
             {cooks.past.length > 0 ? (
               <Section title={text('web.shelf.past')}>
                 {cooks.past.map((kept) => (
-                  <CookRow key={kept.id} kept={kept} />
+                  <CookRow key={kept.id} kept={kept} besides={besides(kept)} />
                 ))}
               </Section>
             ) : null}
@@ -136,7 +139,13 @@ function Section(props: { title: string; children: ReactNode }) {
   );
 }
 
-function CookRow(props: { kept: Kept<Cook> }) {
+interface CookRowProps {
+  readonly kept: Kept<Cook>;
+  /** What tells it from another of the same name, day and number of people. */
+  readonly besides: string | undefined;
+}
+
+function CookRow(props: CookRowProps) {
   const { settings } = usePrinter();
   return (
     <ReaderProvider writing={settings} zone={props.kept.document.zone}>
@@ -145,7 +154,7 @@ function CookRow(props: { kept: Kept<Cook> }) {
   );
 }
 
-function CookLine(props: { kept: Kept<Cook> }) {
+function CookLine(props: CookRowProps) {
   const { text, print } = useWords();
   const keeper = useKeeper();
   const [, go] = useLocation();
@@ -158,11 +167,14 @@ function CookLine(props: { kept: Kept<Cook> }) {
       subject={subject}
       document={cook}
       href={`/cook/${props.kept.id}`}
-      what={text('web.shelf.cook-line', {
-        day: print.date(cook.table.at),
-        hour: print.clock(cook.table.at),
-        people,
-      })}
+      what={[
+        text('web.shelf.cook-line', {
+          day: print.date(cook.table.at),
+          hour: print.clock(cook.table.at),
+          people,
+        }),
+        ...(props.besides === undefined ? [] : [props.besides]),
+      ].join(', ')}
       letters={cook.pieces.map((piece) => piece.letter)}
       deeds={
         <>
