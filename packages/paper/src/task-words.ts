@@ -1,5 +1,5 @@
 import { chillDeadlinesS, stageNames, type Task } from '@pitwright/engine';
-import type { Cook, Formula, Piece, Said, Stage } from '@pitwright/model';
+import type { Cook, Formula, Piece, PitType, Said, Stage } from '@pitwright/model';
 import {
   isSayable,
   listed,
@@ -78,10 +78,41 @@ function chillParams(task: Task, piece: Piece, { plan }: PlanReport): Params {
 const coalsParams = (stage: Stage | undefined): Params =>
   stage?.direct ? { side: stage.direct.side, ...(stage.direct.turn && { turn: stage.direct.turn }) } : {};
 
+const fuelBought = (pit: PitType): string | undefined => {
+  switch (pit) {
+    case 'electric':
+    case 'oven':
+      return undefined;
+    case 'gas':
+      return 'gas';
+    case 'pellet':
+      return 'pellets';
+    case 'offset':
+    case 'unknown':
+      return 'wood';
+    default:
+      return 'charcoal';
+  }
+};
+
+/** What has to be bought at all; how much of each stands in the list. */
+function buyParams({ cook }: PlanReport): Params {
+  const wraps = new Set(cook.pieces.flatMap(({ stages }) => stages.map(({ kind }) => kind)));
+  const fuel = fuelBought(cook.pit.type);
+  return {
+    ...(cook.formulas.length > 0 && { formulas: 'yes' }),
+    ...(fuel && { fuel }),
+    ...(wraps.has('foil') && { foil: 'yes' }),
+    ...(wraps.has('paper') && { paper: 'yes' }),
+  };
+}
+
 function ownParams(task: Task, report: PlanReport, print: Printer): Params {
   const { cook } = report;
   const piece = task.pieceIds.length === 1 ? pieceOf(cook, task.pieceIds[0]!) : undefined;
   switch (task.kind) {
+    case 'buy':
+      return buyParams(report);
     case 'meat-on':
       return piece
         ? {

@@ -1,5 +1,5 @@
 import type { Bite, PitPlace, Quantity } from '@pitwright/model';
-import { capital } from '../figures/number.ts';
+import { capital, listed } from '../figures/number.ts';
 import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
@@ -55,7 +55,14 @@ export const shortTaskMessages = messages({
 
 /** Jobs as one hand says them to another. Ids are `task.` and the kind of the task. */
 export const taskMessages = messages({
-  'task.buy': () => 'Shop for meat, what the formulas lack, wood, foil and paper.',
+  'task.buy': (p: { formulas?: string; fuel?: string; foil?: string; paper?: string }) =>
+    `Shop for ${listed([
+      'meat',
+      ...(p.formulas ? ['what the formulas lack'] : []),
+      ...(p.fuel ? [p.fuel] : []),
+      ...(p.foil ? ['foil'] : []),
+      ...(p.paper ? ['paper'] : []),
+    ])}.`,
   'task.thaw': (p: OnPieces) => `${p.pieces} from the freezer to the fridge, on a tray.`,
   'task.make-sauce': (p: OnFormula) => `Weigh ${p.formula} into the pan.`,
   'task.simmer-sauce': (p: OnFormula & { left?: Quantity; late?: string }, print) =>
