@@ -1,27 +1,16 @@
 import {
   type CookForecast,
   type CookPlan,
-  type EaterForecast,
   eaterAt,
   edibleYield,
   findCut,
   type PlannedStage,
-  type SaltForecast,
   type SaltFrom,
   saltForecast,
 } from '@pitwright/engine';
 import { EATEN_SHARE, glazeG, rubForSurface, saltFromBrineKg, slabSurfaceM2 } from '@pitwright/engine/sauce';
 import type { Cook, Piece, Range } from '@pitwright/model';
-import type { FormulaReport } from './report.ts';
-
-/** What is on the plate of one piece at the serving hour. */
-export interface EaterReport {
-  readonly pieceId: string;
-  /** Missing for a piece without a stage on the heat. */
-  readonly atTable?: EaterForecast;
-  /** Missing where no formula with salt in it is for the piece. */
-  readonly salt?: SaltForecast;
-}
+import type { EaterReport, FormulaReport } from './report.ts';
 
 /** Coats of the glaze, and how far a hand is off them (common practice, no source). */
 const COATS = { low: 1, high: 2.5 } as const;

@@ -1,6 +1,5 @@
-import type { CookForecast, CookPlan, Notice } from '@pitwright/engine';
+import type { CookForecast, CookPlan, EaterForecast, Notice, SaltForecast } from '@pitwright/engine';
 import type { Cook, Formula, Piece, Quantity, Range, Said } from '@pitwright/model';
-import type { EaterReport } from './eater.ts';
 
 /** One line of a formula by mass. */
 export interface FormulaLineReport {
@@ -40,6 +39,15 @@ export interface FormulaReport {
   readonly densityKgM3?: number;
   /** What the bench says of it: consistency, keeping, allergens. */
   readonly said: readonly Said[];
+}
+
+/** What is on the plate of one piece at the serving hour. */
+export interface EaterReport {
+  readonly pieceId: string;
+  /** Missing for a piece without a stage on the heat. */
+  readonly atTable?: EaterForecast;
+  /** Missing where no formula with salt in it is for the piece. */
+  readonly salt?: SaltForecast;
 }
 
 /** Everything that the plan of a cook prints, in SI; text, JSON and sheets are made from this alone. */

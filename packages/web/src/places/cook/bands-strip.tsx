@@ -12,7 +12,7 @@ import { Grips } from './grips.tsx';
 import { HandsStrip } from './hands-strip.tsx';
 import { InsidePiece } from './inside-piece.tsx';
 
-export interface BandsProps {
+interface BandsProps {
   readonly cook: Cook;
   /** As it is written down, without what the hand holds. */
   readonly kept: Cook;

@@ -18,9 +18,10 @@ export const toStep = (ms: number): number => Math.round(ms / STEP_MS) * STEP_MS
 const instant = (ms: number): string => new Date(ms).toISOString().replace('.000Z', 'Z');
 
 /** What is told; a figure that is undefined is told no longer. */
-type Told<T> = { readonly [Key in keyof T]?: T[Key] | undefined };
+export type Telling<T> = { readonly [Key in keyof T]?: T[Key] | undefined };
+export type Tell<T> = (told: Telling<T>) => void;
 
-export function withTold<T extends object>(record: T, told: Told<T>): T {
+export function withTold<T extends object>(record: T, told: Telling<T>): T {
   const next = Object.entries({ ...record, ...told }).filter(([, value]) => value !== undefined);
   return Object.fromEntries(next) as T;
 }
@@ -29,7 +30,7 @@ export function withTold<T extends object>(record: T, told: Told<T>): T {
 export type OfPieces = Pick<Cook, 'pieces'> & Partial<Pick<Cook, 'pit' | 'kitchen'>>;
 
 /** What is told of one piece. */
-export const setPiece = <T extends OfPieces>(cook: T, pieceId: string, told: Told<Piece>): T => ({
+export const setPiece = <T extends OfPieces>(cook: T, pieceId: string, told: Telling<Piece>): T => ({
   ...cook,
   pieces: cook.pieces.map((piece) => (piece.id === pieceId ? withTold(piece, told) : piece)),
 });

@@ -6,8 +6,20 @@ import { type KeyboardEvent, type PointerEvent, useRef, useState } from 'react';
 import { Key } from '../../parts/key.tsx';
 import { usePause } from '../../parts/pause.ts';
 import { useWords } from '../../words.tsx';
-import type { BandsProps } from './bands-strip.tsx';
 import { moveStageEnd, moveStart, moveTable, STEP_MS, toStep } from './edit.ts';
+
+interface GripsProps {
+  readonly cook: Cook;
+  readonly plan: CookPlan;
+  readonly drawing: StripDrawing;
+  /** Of the chart [px]. */
+  readonly width: number;
+  readonly openedId: string | undefined;
+  readonly isCloseUp: boolean;
+  /** The cook as the hand has it; undefined: the hand let go without a change. */
+  readonly onHold: (draft: Cook | undefined) => void;
+  readonly onKeep: (cook: Cook) => void;
+}
 
 /** Something on the chart that can be moved along time. */
 interface Grip {
@@ -22,7 +34,7 @@ interface Grip {
 
 const DAY_MS = 86_400_000;
 
-function gripsOf(props: BandsProps & { plan: CookPlan; drawing: StripDrawing }, texts: Texts): Grip[] {
+function gripsOf(props: GripsProps, texts: Texts): Grip[] {
   const { cook, plan, drawing, openedId } = props;
   const tableMs = Date.parse(cook.table.at);
   const table: Grip = {
@@ -94,7 +106,7 @@ interface Texts {
 }
 
 /** The grips of the opened piece and of the table: by hand, by arrow keys, by − and + keys. */
-export function Grips(props: BandsProps & { plan: CookPlan; drawing: StripDrawing; width: number }) {
+export function Grips(props: GripsProps) {
   const { text, print } = useWords();
   const { drawing, onHold, onKeep, isCloseUp, width } = props;
   const [heldKey, setHeldKey] = useState<string>();

@@ -12,7 +12,7 @@ import {
 } from '@pitwright/model';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import type { Tell } from './stage-more.tsx';
+import type { Tell } from './edit.ts';
 import { Told } from './told.tsx';
 import { WrittenFigure } from './written-figure.tsx';
 
@@ -22,7 +22,7 @@ const ACROSS = quantity('length', 30, 'cm');
 const TURN = quantity('time', 5, 'min');
 
 /** Over the coals, or away from them; which side lies to them, how far off, what stands between, how often it is turned. */
-export function OverCoals({ stage, tell }: { stage: Stage; tell: Tell }) {
+export function OverCoals({ stage, tell }: { stage: Stage; tell: Tell<Stage> }) {
   const { text } = useWords();
   const { direct } = stage;
   if (!direct)

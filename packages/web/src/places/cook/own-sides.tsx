@@ -12,13 +12,14 @@ import {
 import { useState } from 'react';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import { Picked, type Tell } from './picked.tsx';
+import type { Tell } from './edit.ts';
+import { Picked } from './picked.tsx';
 import { WrittenFigure } from './written-figure.tsx';
 
 type Length = Quantity<'length'>;
 
 /** A cut that the list has not: its length and width beside the thickness, and how fat it is. The named cut is the nearest. */
-export function OwnSides({ piece, tell }: { piece: Piece; tell: Tell }) {
+export function OwnSides({ piece, tell }: { piece: Piece; tell: Tell<Piece> }) {
   const { text } = useWords();
   const [sides, setSides] = useState<{ length?: Length | undefined; width?: Length | undefined }>({});
   const [isOpen, setOpen] = useState(piece.own !== undefined);

@@ -1,8 +1,3 @@
-import type { Piece } from '@pitwright/model';
-
-/** Tells of a piece; a figure that is undefined is told no longer. */
-export type Tell = (told: { readonly [Key in keyof Piece]?: Piece[Key] | undefined }) => void;
-
 /** One of a few words. */
 export function Picked(props: {
   label: string;

@@ -18,9 +18,9 @@ import { useWords } from '../../words.tsx';
 import { CutPick } from '../new-cook/cut-pick.tsx';
 import { bitesOf } from '../new-cook/sensible.ts';
 import { pieceName } from './band-data.ts';
-import { setPiece } from './edit.ts';
+import { setPiece, type Tell, type Telling } from './edit.ts';
 import { OwnSides } from './own-sides.tsx';
-import { Picked, type Tell } from './picked.tsx';
+import { Picked } from './picked.tsx';
 import { usualMass, usualThickness } from './usual.ts';
 import { WrittenFigure } from './written-figure.tsx';
 
@@ -68,10 +68,10 @@ const mayHaveFatCap = (cut: CutId): boolean => {
 };
 
 /** A change after which the sides of a cut of one's own fit no longer takes them with it: the file would not read. */
-const fitting = (piece: Piece, told: Parameters<Tell>[0]): Parameters<Tell>[0] =>
+const fitting = (piece: Piece, told: Telling<Piece>): Telling<Piece> =>
   ownMisfit({ ...piece, ...told } as Piece) ? { ...told, own: undefined } : told;
 
-function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
+function PieceFields({ piece, tell }: { piece: Piece; tell: Tell<Piece> }) {
   const { text, print } = useWords();
   const cut = findCut(piece.cut);
   const toCut = (next: CutId) => {
@@ -179,7 +179,7 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell }) {
 }
 
 /** What it is called; empty, it is called by its cut. */
-function Name({ piece, tell }: { piece: Piece; tell: Tell }) {
+function Name({ piece, tell }: { piece: Piece; tell: Tell<Piece> }) {
   const { text, print } = useWords();
   const { draft, line, onEnter } = useDraft(piece.name ?? '', () => keep());
   const id = useId();

@@ -10,7 +10,7 @@ import {
 } from '@pitwright/model';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
-import type { OfPieces } from './edit.ts';
+import type { OfPieces, Tell, Telling } from './edit.ts';
 import { OverCoals, useCoalsWords } from './over-coals.tsx';
 import { Told } from './told.tsx';
 import { WrittenFigure } from './written-figure.tsx';
@@ -39,11 +39,8 @@ const FIRST_SPRITZ = {
 const SPRITZ_MASS = { min: 1, max: 1000, unit: 'g' } as const;
 const SPRITZ_VOLUME = { min: 1, max: 1000, unit: 'mL' } as const;
 
-/** The stage with this told; what is undefined is told no longer. */
-export type Tell = (told: { readonly [Key in keyof Stage]?: Stage[Key] | undefined }) => void;
-
 /** What else a stage can be: how it is wrapped, what is poured or sprayed, where it happens and how hot it is there. */
-export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell }) {
+export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell<Stage> }) {
   const { text } = useWords();
   const { cook, stage, tell } = props;
   const wraps: readonly Wrap[] =
@@ -121,13 +118,13 @@ export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell }) {
 }
 
 /** Another place; the coals are in the pit alone. */
-const atPlace = ({ direct }: Stage, place: Place): Parameters<Tell>[0] => ({
+const atPlace = ({ direct }: Stage, place: Place): Telling<Stage> => ({
   in: place,
   ...(direct && place !== 'pit' && { direct: undefined }),
 });
 
 /** How much is sprayed on one item, and how often. */
-function Spritzing({ stage, tell }: { stage: Stage; tell: Tell }) {
+function Spritzing({ stage, tell }: { stage: Stage; tell: Tell<Stage> }) {
   const { text } = useWords();
   const { spritz } = stage;
   if (!spritz)
