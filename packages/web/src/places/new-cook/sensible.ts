@@ -228,7 +228,7 @@ const CHOSEN_FIRST: readonly SensibleCut[] = [
 ];
 
 /** Every cut of the catalogue, the usual ones of each animal first. */
-const SENSIBLE_CUTS: readonly SensibleCut[] = [...CHOSEN_FIRST, ...FURTHER_SENSIBLE];
+export const SENSIBLE_CUTS: readonly SensibleCut[] = [...CHOSEN_FIRST, ...FURTHER_SENSIBLE];
 
 const cutsOf = (animal: Animal): readonly CutId[] =>
   SENSIBLE_CUTS.filter(({ family }) => family === animal).map(({ cut }) => cut);
