@@ -1,6 +1,6 @@
 import type { Zone } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
-import { useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { ForesightFault } from './asked-worker.ts';
 import { Foreteller } from './foreteller.ts';
 import type { Closer, Foresight, Inside } from './messages.ts';
@@ -12,6 +12,8 @@ export interface Foreseen {
   /** Of the cook as given, with all members and its jobs settled. */
   readonly isFull: boolean;
   readonly fault: ForesightFault | undefined;
+  /** Asks about a cook that the hand just made, before the page has drawn it; it must be the one shown next. */
+  readonly askAhead: (cook: Cook) => void;
 }
 
 /** What the cook will do, refined in steps; while `isHeld` (something is being dragged) it stops at the preview. */
@@ -32,7 +34,10 @@ export function useForesight(cook: Cook | undefined, isHeld: boolean): Foreseen 
     if (cook) pursuit.current?.ask({ cook, isHeld });
   }, [cook, isHeld]);
 
+  const askAhead = useCallback((ahead: Cook) => pursuit.current?.ask({ cook: ahead, isHeld: true }), []);
+
   return {
+    askAhead,
     foresight: seen.foresight,
     isFull: seen.foresight?.cook === cook && seen.foresight?.isWhole === true,
     fault: seen.fault,

@@ -1,7 +1,7 @@
 import { bandChart, type StripDrawing } from '@pitwright/draw';
 import type { Zone } from '@pitwright/engine';
-import type { Cook } from '@pitwright/model';
-import { useId, useMemo } from 'react';
+import type { Cook, Piece } from '@pitwright/model';
+import { memo, useDeferredValue, useId, useMemo } from 'react';
 import type { Foresight, Inside } from '../../foresee/messages.ts';
 import { Drawn } from '../../parts/drawn.tsx';
 import { useVoice } from '../../parts/voice.ts';
@@ -10,7 +10,7 @@ import { useWords } from '../../words.tsx';
 import { bandsOf, following, pieceName } from './band-data.ts';
 import { Grips } from './grips.tsx';
 import { HandsStrip } from './hands-strip.tsx';
-import { InsidePiece } from './inside-piece.tsx';
+import { InsidePiece, type InsideProps } from './inside-piece.tsx';
 
 interface BandsProps {
   readonly cook: Cook;
@@ -84,22 +84,40 @@ export function Bands(props: BandsProps) {
             })}
             <Grips {...props} plan={plan} drawing={drawing} width={width} />
           </Drawn>
-          {opened ? (
-            <InsidePiece
-              kept={props.kept}
-              piece={opened}
-              plan={plan}
-              inside={props.inside}
-              isAgain={props.isAgain}
-              zone={props.zone}
-              onZone={props.onZone}
-              axis={drawing.axis}
-              width={width}
-            />
-          ) : null}
-          <HandsStrip cook={cook} plan={plan} axis={drawing.axis} width={width} />
+          <UnderBands
+            cook={cook}
+            kept={props.kept}
+            piece={opened}
+            plan={plan}
+            inside={props.inside}
+            isAgain={props.isAgain}
+            zone={props.zone}
+            onZone={props.onZone}
+            axis={drawing.axis}
+            width={width}
+          />
         </>
       ) : null}
     </div>
   );
 }
+
+interface UnderProps extends Omit<InsideProps, 'piece'> {
+  readonly cook: Cook;
+  readonly piece: Piece | undefined;
+}
+
+/** The inside of the opened piece and the work of the hands: they follow the bands once these are drawn. */
+function UnderBands(props: UnderProps) {
+  return <DrawnUnder {...useDeferredValue(props)} />;
+}
+
+const DrawnUnder = memo(function DrawnUnder(props: UnderProps) {
+  const { piece } = props;
+  return (
+    <>
+      {piece ? <InsidePiece {...props} piece={piece} /> : null}
+      <HandsStrip cook={props.cook} plan={props.plan} axis={props.axis} width={props.width} />
+    </>
+  );
+});

@@ -1,5 +1,5 @@
 import type { Cook } from '@pitwright/model';
-import { useEffect } from 'react';
+import { memo, useEffect } from 'react';
 import { followSun } from '../../light/light.ts';
 import { Strip } from '../../parts/strip.tsx';
 import { useWords } from '../../words.tsx';
@@ -7,7 +7,7 @@ import { isDarkAt } from './fold.ts';
 import { cookPlaces } from './places.ts';
 
 /** The title strip over every place of one cook. */
-export function CookStrip(props: { cook: Cook }) {
+export const CookStrip = memo(function CookStrip(props: { cook: Cook }) {
   const { text } = useWords();
   const { cook } = props;
   // Lamp from sunset at the cook's own place.
@@ -34,4 +34,4 @@ export function CookStrip(props: { cook: Cook }) {
       ]}
     />
   );
-}
+});

@@ -2,52 +2,53 @@ import { type Zone, zonesOfCut } from '@pitwright/engine';
 import type { Cook, Subject } from '@pitwright/model';
 import { useEffect, useState } from 'react';
 import { useClose, useForesight } from '../../foresee/use-foresight.ts';
-import { Key } from '../../parts/key.tsx';
+import { useSteady } from '../../parts/steady.ts';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
 import { useWords } from '../../words.tsx';
 import { ofCook, useCookWriter } from '../of-cook.tsx';
 import { pieceName } from './band-data.ts';
 import { Bands } from './bands-strip.tsx';
+import { Below } from './below.tsx';
 import { CookAnswer } from './cook-answer.tsx';
 import { CookStrip } from './cook-strip.tsx';
-import { NextJobs } from './next-jobs.tsx';
-import { Notes } from './notes.tsx';
-import { OpenedPiece } from './opened-piece.tsx';
-import { Share } from './share.tsx';
 import { StagesTable } from './stages-table.tsx';
-import { TwoDays } from './two-days.tsx';
 import './cook.css';
 
 export default ofCook(CookSheet);
 
 /** One cook at a glance: will it all be ready, and what is it doing inside. */
 function CookSheet(props: { cook: Cook }) {
-  const { text } = useWords();
   const { cook } = props;
   const writer = useCookWriter(cook);
   const { subject } = writer;
   /** The cook as the hand holds it, not written down yet. */
   const [draft, setDraft] = useState<Cook>();
+  const [isInHand, setInHand] = useState(false);
   const [openedId, setOpenedId] = useState<string>();
   const [isCloseUp, setCloseUp] = useState(false);
   const [zone, setZone] = useState<Zone>();
   const shown = draft ?? cook;
-  const { foresight, isFull, fault } = useForesight(shown, draft !== undefined);
+  const { foresight, isFull, fault, askAhead } = useForesight(shown, draft !== undefined);
   // The piece that goes on first has the longest way and the most to tell; chosen once, so that it never jumps.
   if (openedId === undefined && foresight)
     setOpenedId(foresight.plan.pieces.reduce((a, b) => (b.onAt < a.onAt ? b : a)).pieceId);
   const [before, setBefore] = useState<typeof foresight>();
 
-  const hold = (next: Cook | undefined) => {
+  // The workers set out before the page draws what the hand did.
+  const hold = useSteady((next: Cook | undefined) => {
+    if (next) askAhead(next);
     if (next && !draft) setBefore(foresight);
+    setInHand(next !== undefined);
     setDraft(next);
-  };
-  const keep = (next: Cook) => {
+  });
+  const keep = useSteady((next: Cook) => {
+    askAhead(next);
     if (!draft) setBefore(foresight);
+    setInHand(false);
     // It stays where the hand left it until it is written down, unless the hand has moved on meanwhile.
     setDraft(next);
     void writer.keep(next).then(() => setDraft((now) => (now === next ? undefined : now)));
-  };
+  });
   // The old outline stays long enough to be seen, then goes.
   useEffect(() => {
     if (draft || !before || !isFull) return;
@@ -80,30 +81,19 @@ function CookSheet(props: { cook: Cook }) {
               onHold={hold}
               onKeep={keep}
             />
-            <NextJobs report={foresight} nowMs={Date.now()} />
-            <div className="keys cook-keys">
-              <Key aria-pressed={isCloseUp} onClick={() => setCloseUp((close) => !close)}>
-                {text(isCloseUp ? 'web.cook.whole' : 'web.cook.close-up')}
-              </Key>
-              <UndoKeys subject={subject} />
-              <Share cook={cook} />
-              <a className="key" href={`/print.html?cook=${encodeURIComponent(cook.id)}`}>
-                {text('web.cook.print')}
-              </a>
-            </div>
-            {opened ? (
-              <OpenedPiece
-                cook={shown}
-                kept={cook}
-                piece={opened}
-                foresight={foresight}
-                closer={closer}
-                isHeld={draft !== undefined}
-                onKeep={keep}
-              />
-            ) : null}
-            <TwoDays report={foresight} />
-            <Notes foresight={foresight} />
+            <Below
+              cook={shown}
+              kept={cook}
+              subject={subject}
+              openedId={openedId}
+              foresight={foresight}
+              closer={closer}
+              isInHand={isInHand}
+              isUnwritten={draft !== undefined}
+              isCloseUp={isCloseUp}
+              onCloseUp={setCloseUp}
+              onKeep={keep}
+            />
           </>
         ) : (
           <Unforeseen cook={shown} isAtFault={fault !== undefined} subject={subject} onKeep={keep} />

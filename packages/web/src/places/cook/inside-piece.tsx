@@ -25,20 +25,22 @@ const LABELS_PX = 120;
 /** The words stand beside the map where lines of a readable length fit before it begins. */
 const LEAST_PX = 300;
 
-/** The why of a piece: what happens inside it, under its band and on the same axis. */
-export function InsidePiece(props: {
+export interface InsideProps {
   /** As it is written down: the inside waits until the hand lets go. */
-  kept: Cook;
-  piece: Piece;
-  plan: CookPlan;
-  inside: Inside | undefined;
+  readonly kept: Cook;
+  readonly piece: Piece;
+  readonly plan: CookPlan;
+  readonly inside: Inside | undefined;
   /** What is shown was seen before the last change; a new look is under way. */
-  isAgain: boolean;
-  zone: Zone | undefined;
-  onZone: (zone: Zone | undefined) => void;
-  axis: Axis;
-  width: number;
-}) {
+  readonly isAgain: boolean;
+  readonly zone: Zone | undefined;
+  readonly onZone: (zone: Zone | undefined) => void;
+  readonly axis: Axis;
+  readonly width: number;
+}
+
+/** The why of a piece: what happens inside it, under its band and on the same axis. */
+export function InsidePiece(props: InsideProps) {
   const { text, print } = useWords();
   const [isLedgerOpen, setLedgerOpen] = useState(false);
   const voice = useVoice();
