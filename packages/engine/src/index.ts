@@ -21,6 +21,7 @@ export {
 } from './forecast/cookForecast.ts';
 export { eaterAt, eaterSaid } from './forecast/eater.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
+export { PieceTrails } from './forecast/ensemble/trails.ts';
 export { explainPiece, tellingMoments } from './forecast/explain.ts';
 export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
 export { ifOtherCut } from './forecast/otherCut.ts';

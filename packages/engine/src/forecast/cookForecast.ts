@@ -5,6 +5,7 @@ import type { PieceRunner } from '../meat/run.ts';
 import { eaterOffHeat } from './eater.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { ensembleRunner, lastCookingStage, pieceColumns } from './ensemble/run.ts';
+import type { PieceTrails } from './ensemble/trails.ts';
 import { pieceNotices } from './pieceNotices.ts';
 import {
   type CookForecast,
@@ -19,8 +20,17 @@ import {
 export const PLAN_MEMBERS = 200;
 export const PREVIEW_MEMBERS = 40;
 
-/** Runs the members of one job. @param runner the worker's own; missing: a new one */
-export function forecastMembers(job: ForecastJob, runner: PieceRunner = ensembleRunner()): ForecastPart {
+/**
+ * Runs the members of one job.
+ *
+ * @param runner the worker's own; missing: a new one
+ * @param trailsOf what a piece left behind when it last ran with this seed, by its id; missing: nothing
+ */
+export function forecastMembers(
+  job: ForecastJob,
+  runner: PieceRunner = ensembleRunner(),
+  trailsOf?: (pieceId: string) => PieceTrails | undefined,
+): ForecastPart {
   const { pit, pieces } = resolveCook(job.cook);
   return {
     jobId: job.jobId,
@@ -28,7 +38,9 @@ export function forecastMembers(job: ForecastJob, runner: PieceRunner = ensemble
     membersTo: job.membersTo,
     columns: pieces
       .filter((piece) => !job.pieceIds || job.pieceIds.includes(piece.id))
-      .map((piece) => pieceColumns(piece, pit, job.seed, job.membersFrom, job.membersTo, runner)),
+      .map((piece) =>
+        pieceColumns(piece, pit, job.seed, job.membersFrom, job.membersTo, runner, trailsOf?.(piece.id)),
+      ),
   };
 }
 

@@ -16,6 +16,22 @@ export class AfterHeat {
     this.#next = 0;
   }
 
+  readonly keptLength = 3 + EATEN.width;
+  keep(row: Float64Array, at: number): number {
+    row[at] = this.#leftS;
+    row[at + 1] = this.#next;
+    row[at + 2] = this.#notedS;
+    row.set(this.#noted, at + 3);
+    return at + this.keptLength;
+  }
+  takeUp(row: Float64Array, at: number): number {
+    this.#leftS = row[at]!;
+    this.#next = row[at + 1]!;
+    this.#notedS = row[at + 2]!;
+    this.#noted.set(row.subarray(at + 3, at + this.keptLength));
+    return at + this.keptLength;
+  }
+
   /** The piece leaves the heat. @param clockS from meat on */
   leave(outcome: RunOutcome, solver: PieceSolver, piece: MeatParameters, clockS: number): void {
     this.#leftS = clockS;

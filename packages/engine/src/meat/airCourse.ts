@@ -22,6 +22,20 @@ export class AirCourse {
     this.#changedS = 0;
   }
 
+  readonly keptLength = 3;
+  keep(row: Float64Array, at: number): number {
+    row[at] = this.openedS;
+    row[at + 1] = this.#deviationK;
+    row[at + 2] = this.#changedS;
+    return at + this.keptLength;
+  }
+  takeUp(row: Float64Array, at: number): number {
+    this.openedS = row[at]!;
+    this.#deviationK = row[at + 1]!;
+    this.#changedS = row[at + 2]!;
+    return at + this.keptLength;
+  }
+
   change(before: AirPlan, now: AirPlan, timeS: number): void {
     const current =
       before.gasC + (before.lagS > 0 ? this.#deviationK * exp(-(timeS - this.#changedS) / before.lagS) : 0);

@@ -39,6 +39,39 @@ export class RunOutcome {
     this.doseH = new Float64Array(stages);
   }
 
+  /** How many figures `keep` writes. */
+  get keptLength(): number {
+    return this.#columns().reduce((length, column) => length + column.length, 4);
+  }
+  keep(row: Float64Array, at: number): number {
+    let end = at;
+    for (const column of this.#columns()) {
+      row.set(column, end);
+      end += column.length;
+    }
+    row[end] = this.reachS;
+    row[end + 1] = this.stallC;
+    row[end + 2] = this.at65S;
+    row[end + 3] = this.at75S;
+    return end + 4;
+  }
+  takeUp(row: Float64Array, at: number): number {
+    let end = at;
+    for (const column of this.#columns()) {
+      column.set(row.subarray(end, end + column.length));
+      end += column.length;
+    }
+    this.reachS = row[end]!;
+    this.stallC = row[end + 1]!;
+    this.at65S = row[end + 2]!;
+    this.at75S = row[end + 3]!;
+    return end + 4;
+  }
+  #columns(): readonly Float64Array[] {
+    const { endS, coreC, surfaceC, lossShare, barkM, doseH, wordS, afterHeat } = this;
+    return [endS, coreC, surfaceC, lossShare, barkM, doseH, wordS, afterHeat];
+  }
+
   /** Notes the end of a stage. @param clockS from meat on */
   closeStage(stage: number, solver: PieceSolver, piece: MeatParameters, clockS: number): void {
     this.endS[stage] = clockS;

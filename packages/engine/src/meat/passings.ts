@@ -17,6 +17,16 @@ export class Passings {
     this.#slowest = Infinity;
   }
 
+  readonly keptLength = 1;
+  keep(row: Float64Array, at: number): number {
+    row[at] = this.#slowest;
+    return at + 1;
+  }
+  takeUp(row: Float64Array, at: number): number {
+    this.#slowest = row[at]!;
+    return at + 1;
+  }
+
   /**
    * @param reachC a level beside the fixed ones
    * @param stepS in model time, for the slope of the stall

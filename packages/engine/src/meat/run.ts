@@ -9,9 +9,11 @@ import { RunOutcome, type WordDoses } from './outcome.ts';
 import type { Cover, MeatParameters, Surroundings } from './parameters.ts';
 import { Passings } from './passings.ts';
 import { PieceSolver } from './solver.ts';
-import { isMeasured, landingS, measureOf, targetOf } from './stageEnd.ts';
-import { type AirPlan, isCooking, type StagePlan } from './stagePlan.ts';
+import { isFalling as fallsTo, isMeasured, landingS, measureOf, targetOf } from './stageEnd.ts';
+import type { AirPlan, StagePlan } from './stagePlan.ts';
 import type { SofteningRate } from './tables.ts';
+import { KEPT_EVERY_STEPS, type RunTerms, type Trail } from './trail.ts';
+import { Whereabouts } from './whereabouts.ts';
 
 export interface RunSettings {
   readonly cells: number;
@@ -51,7 +53,7 @@ const LONGEST_STILL_STEP_S = 900;
 /** Called after every step. @param clockS from meat on @param stage index */
 export type StepListener = (clockS: number, stage: number, solver: PieceSolver, around: Surroundings) => void;
 
-export interface RunOptions {
+export interface RunOptions extends RunTerms {
   /** Clock time over model time: the model's own error as a factor on all times. */
   readonly stretch: number;
   readonly wordDoses: WordDoses;
@@ -61,7 +63,10 @@ export interface RunOptions {
   readonly lastHeatStage?: number;
   /** Following the last stage ends at this dose [h]; missing: at the end of the tail. */
   readonly tailDoseH?: number;
+  /** Hears of the steps that are taken, not of those that a trail spares. */
   readonly onStep?: StepListener;
+  /** What this piece left behind when it last ran on a runner of these settings; written anew. */
+  readonly trail?: Trail;
 }
 
 const NOWHERE: Surroundings = {
@@ -82,6 +87,7 @@ export class PieceRunner {
   readonly #air = new AirCourse();
   readonly #passings = new Passings();
   readonly #afterHeat = new AfterHeat();
+  readonly #at = new Whereabouts();
 
   constructor(settings: RunSettings, softeningRate: SofteningRate) {
     this.settings = settings;
@@ -95,31 +101,37 @@ export class PieceRunner {
     this.#air.begin();
     this.#passings.begin();
     this.#afterHeat.begin();
-    let timeS = 0;
-    for (let s = 0; s < stages.length; s++) {
-      timeS = this.#runStage(outcome, piece, stages, s, timeS, options);
-      if (outcome.stuckStage >= 0) break;
+    const at = this.#at;
+    at.begin();
+    const { stretch, wordDoses, reachC, lastHeatStage, tailDoseH, trail } = options;
+    const from = trail?.setOut(piece, stages, { stretch, wordDoses, reachC, lastHeatStage, tailDoseH });
+    if (from) this.#takeUp(from, outcome);
+    for (;;) {
+      this.#runStage(outcome, piece, stages, options);
+      if (outcome.stuckStage >= 0 || at.stage === stages.length - 1) break;
+      at.goTo(at.stage + 1);
+      if (trail) this.#keep(trail, outcome);
     }
     this.#afterHeat.standForLater(outcome);
     return outcome;
   }
 
-  /** @returns model time at the end of the stage and its tail [s] */
+  /** From where the run stands to the end of the stage and its tail. */
   #runStage(
     outcome: RunOutcome,
     piece: MeatParameters,
     stages: readonly StagePlan[],
-    s: number,
-    beganS: number,
     options: RunOptions,
-  ): number {
+  ): void {
     const { solver } = this;
+    const at = this.#at;
+    const s = at.stage;
     const stage = stages[s]!;
     const { air, cover, trigger } = stage;
-    const { stretch } = options;
-    const before = s > 0 ? stages[s - 1]! : undefined;
-    if (before) this.#air.change(before.air, air, beganS);
-    this.#enterStage(stage, before?.cover);
+    const { stretch, trail } = options;
+    if (!at.isInside) this.#enterStage(stage, stages[s - 1], piece);
+    const { beganS } = at;
+    let timeS = at.timeS;
     const horizonS = this.settings.horizonS / stretch;
     const endsAtS = trigger.by === 'clock' ? beganS + trigger.afterS / stretch : Infinity;
     const everyS = stage.spritz ? stage.spritz.everyS / stretch : Infinity;
@@ -127,6 +139,9 @@ export class PieceRunner {
     const turnEveryS = stage.fire ? stage.fire.turnEveryS / stretch : Infinity;
     let nextTurnS = beganS + turnEveryS;
     let isOnOpenFace = stage.fire?.isOnOpenFace ?? true;
+    // What has been before a state that the run took up.
+    for (; nextSpritzS <= timeS; nextSpritzS += everyS);
+    for (; nextTurnS <= timeS; nextTurnS += turnEveryS) isOnOpenFace = !isOnOpenFace;
     this.#faceFire(stage, isOnOpenFace);
     const longestStepS =
       cover.kind === 'still'
@@ -134,10 +149,9 @@ export class PieceRunner {
         : Math.min(this.settings.longestStepS, this.settings.longestStepSPerM * piece.halfThicknessM);
     const watched = isMeasured(trigger) ? trigger : undefined;
     const target = watched ? targetOf(watched) : 0;
-    const isFalling = trigger.by === 'core' && !isCooking(stage.kind) && solver.coreC > trigger.temperatureC;
+    const isFalling = fallsTo(stage, at.coreBeganC);
     const isPast = (figure: number): boolean => (isFalling ? figure <= target : figure >= target);
     const tailS = s === stages.length - 1 ? this.settings.tailS / stretch : 0;
-    let timeS = beganS;
     let tailEndS = 0;
     const close = (): void => {
       outcome.closeStage(s, solver, piece, timeS * stretch);
@@ -159,7 +173,7 @@ export class PieceRunner {
       let lands = false;
       if (!ended && timeS >= horizonS) {
         outcome.stuckStage = s;
-        return timeS;
+        return;
       }
       if (timeS + stepS >= limitS) {
         stepS = limitS - timeS;
@@ -214,8 +228,14 @@ export class PieceRunner {
           nextTurnS += turnEveryS;
         }
       }
+      if (trail && !ended) {
+        at.timeS = timeS;
+        at.steps++;
+        at.noteFigures(solver, piece);
+        if (at.steps % KEPT_EVERY_STEPS === 0) this.#keep(trail, outcome);
+      }
     }
-    return timeS;
+    at.timeS = timeS;
   }
 
   /** Nothing more to learn from following the last stage: past every word, or too cold to soften. */
@@ -224,11 +244,28 @@ export class PieceRunner {
     return this.solver.coreC < SOFTENS_FROM_C && air.gasC < SOFTENS_FROM_C;
   }
 
-  #enterStage(stage: StagePlan, before: Cover | undefined): void {
-    const solver = this.solver;
-    if (before?.kind === 'foil' && stage.cover.kind === 'open') solver.openWrap();
+  #enterStage(stage: StagePlan, before: StagePlan | undefined, piece: MeatParameters): void {
+    const { solver } = this;
+    const at = this.#at;
+    if (before) this.#air.change(before.air, stage.air, at.timeS);
+    if (before?.cover.kind === 'foil' && stage.cover.kind === 'open') solver.openWrap();
     if (stage.pouredKgM2) solver.pour(stage.pouredKgM2);
     if (stage.glaze) solver.glaze(stage.glaze.waterKgM2, stage.glaze.solidsKgM2);
+    at.isInside = true;
+    at.beganS = at.timeS;
+    at.coreBeganC = solver.coreC;
+    at.noteFigures(solver, piece);
+  }
+
+  #keep(trail: Trail, outcome: RunOutcome): void {
+    const parts = [this.#at, this.solver, this.#air, this.#passings, this.#afterHeat, outcome];
+    const row = trail.next(parts.reduce((length, part) => length + part.keptLength, 0));
+    if (row) parts.reduce((at, part) => part.keep(row, at), 0);
+  }
+
+  #takeUp(row: Float64Array, outcome: RunOutcome): void {
+    const parts = [this.#at, this.solver, this.#air, this.#passings, this.#afterHeat, outcome];
+    parts.reduce((at, part) => part.takeUp(row, at), 0);
   }
 
   #faceFire({ fire }: StagePlan, isOnOpenFace: boolean): void {

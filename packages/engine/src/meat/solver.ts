@@ -243,6 +243,27 @@ export class PieceSolver {
     upper.settleStage(weight, isFirst);
   }
 
+  /** How many figures `keep` writes. */
+  get keptLength(): number {
+    return this.state.length + 2;
+  }
+  /** Writes what the next step depends on. @returns the place behind it */
+  keep(row: Float64Array, at: number): number {
+    row.set(this.state, at);
+    const end = at + this.state.length;
+    row[end] = this.#upper.stage.intoMeatWm2;
+    row[end + 1] = this.#lowerHalf.stage.intoMeatWm2;
+    return end + 2;
+  }
+  /** Takes what `keep` wrote of the same piece, after `begin`. @returns the place behind it */
+  takeUp(row: Float64Array, at: number): number {
+    const end = at + this.state.length;
+    this.state.set(row.subarray(at, end));
+    this.#upper.stage.intoMeatWm2 = row[end]!;
+    this.#lowerHalf.stage.intoMeatWm2 = row[end + 1]!;
+    return end + 2;
+  }
+
   #mean(place: number): number {
     const value = this.#upper.state[place]!;
     return this.#lower ? 0.5 * (value + this.#lower.state[place]!) : value;

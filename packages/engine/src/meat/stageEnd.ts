@@ -2,7 +2,7 @@
 import { lossShare } from './outcome.ts';
 import type { MeatParameters } from './parameters.ts';
 import type { PieceSolver } from './solver.ts';
-import type { StageTrigger } from './stagePlan.ts';
+import { isCooking, type StagePlan, type StageTrigger } from './stagePlan.ts';
 
 export type MeasuredTrigger = Exclude<StageTrigger, { by: 'clock' } | { by: 'table' }>;
 
@@ -37,6 +37,10 @@ export function measureOf(trigger: MeasuredTrigger, solver: PieceSolver, piece: 
       return solver.coreDoseH;
   }
 }
+
+/** A piece that cools ends its stage on the way down. @param coreC as the stage began */
+export const isFalling = ({ trigger, kind }: StagePlan, coreC: number): boolean =>
+  trigger.by === 'core' && !isCooking(kind) && coreC > trigger.temperatureC;
 
 /** Landed on an event: miss over 1 + its level; a bark is measured in metres. */
 const CLOSE = 1e-7;

@@ -2,10 +2,12 @@ import {
   assembleForecast,
   type BiteLine,
   type CookForecast,
+  ensembleRunner,
   explainPiece,
   forecastMembers,
   type PieceColumns,
   type PieceInside,
+  PieceTrails,
   PREVIEW_MEMBERS,
   pieceInside,
   sensitivityOf,
@@ -31,6 +33,19 @@ interface KeptPiece {
 }
 
 const kept = new Map<string, KeptPiece>();
+
+const runner = ensembleRunner();
+/** Of the pieces last stepped, so that a moved edge sets out from near it. */
+const trails = new Map<string, PieceTrails>();
+const MOST_TRAILED = 2;
+
+function trailsOf(pieceId: string): PieceTrails {
+  const own = trails.get(pieceId) ?? new PieceTrails();
+  trails.delete(pieceId);
+  trails.set(pieceId, own);
+  if (trails.size > MOST_TRAILED) trails.delete(trails.keys().next().value!);
+  return own;
+}
 
 /** What the members of a piece depend on: not its start, its name, its letter, nor the hour of the table. */
 function keyOf(cook: Cook, piece: Piece): string {
@@ -61,7 +76,7 @@ function forecast(cook: Cook, members: number): CookForecast {
         cook,
         pieceIds: [piece.id],
       };
-      const [columns] = forecastMembers(job).columns;
+      const [columns] = forecastMembers(job, runner, trailsOf).columns;
       if (columns) held.parts.push({ membersFrom: ran, membersTo: members, columns });
     }
     return held.parts

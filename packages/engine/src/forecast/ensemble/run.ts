@@ -8,6 +8,7 @@ import { relativeSofteningRate } from '../../tender/dose.ts';
 import { type PieceColumns, TIMED_WORDS } from '../types.ts';
 import { CookDraws, PieceDraws } from './draws.ts';
 import { memberOf } from './member.ts';
+import type { PieceTrails } from './trails.ts';
 
 /** How long the last stage is followed, for the time past the bite [s]. */
 const TAIL_S = 12 * 3600;
@@ -27,6 +28,7 @@ export function lastCookingStage(piece: ResolvedPiece): number {
   return last;
 }
 
+/** @param trails what the piece left behind when it last ran with this seed; the bits are the same with and without */
 export function pieceColumns(
   piece: ResolvedPiece,
   pit: ResolvedPit,
@@ -34,6 +36,7 @@ export function pieceColumns(
   membersFrom: number,
   membersTo: number,
   runner: PieceRunner,
+  trails?: PieceTrails,
 ): PieceColumns {
   const members = membersTo - membersFrom;
   const { items } = piece;
@@ -67,11 +70,13 @@ export function pieceColumns(
     for (let item = 0; item < items; item++) {
       const member = memberOf(piece, pit, cook, pieceDraws, membersFrom + m, item);
       const hardest = Math.max(...member.wordDoses.filter((dose) => dose < Infinity));
+      const trail = trails?.of(membersFrom + m, item);
       const outcome = runner.run(member.meat, member.stages, {
         stretch: member.stretch,
         wordDoses: member.wordDoses,
         lastHeatStage: lastCooking,
         tailDoseH: past > 0 ? member.wordDoses[past - 1]! : hardest,
+        ...(trail && { trail }),
       });
       const at = m * items + item;
       columns.wordS.set(outcome.wordS, at * WORDS_TIMED);
