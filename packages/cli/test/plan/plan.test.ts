@@ -71,6 +71,12 @@ describe.each(EXAMPLES)('%s', (name) => {
     }
   });
 
+  test('what giving up an order would buy is the chance that heads the plan', () => {
+    const bought = plan.conflicts.flatMap(({ wayOut }) => wayOut.map(({ buys }) => buys));
+    for (const { id, params } of bought)
+      if (id === 'way-out.order') expect(params!.to).toBe(plan.chanceAllOnTime);
+  });
+
   test('each piece goes on at one clock time and reaches its bite as a range', () => {
     for (const piece of plan.pieces) {
       expect(piece.onAt).toMatch(/Z$/);

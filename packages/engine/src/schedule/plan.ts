@@ -66,7 +66,7 @@ export function planWith(
     const near = stood && placeNear(asked, stood);
     return near ? { placement: near, by: 'greedy' } : placeAll(asked, options.solveLp);
   });
-  return composePlan({
+  const plan = composePlan({
     cook,
     forecast,
     contenders,
@@ -76,47 +76,48 @@ export function planWith(
     placed,
     starts,
     notices: drafted.notices,
-    conflicts: [
-      ...orderConflict(cook, starts, contenders[0]?.members ?? 0),
-      ...named(placed.conflicts, tasks, cook),
-    ],
+    conflicts: named(placed.conflicts, tasks, cook),
   });
+  return starts.chanceInOrder === undefined
+    ? plan
+    : { ...plan, conflicts: [orderConflict(cook, starts.chanceInOrder, plan), ...plan.conflicts] };
 }
 
 /** Where the order asked between pieces had to give way to the chance asked. */
-function orderConflict(cook: Cook, starts: Starts, members: number): Conflict[] {
-  if (starts.chanceInOrder === undefined) return [];
+function orderConflict(
+  cook: Cook,
+  chanceInOrder: number,
+  { chanceAllOnTime, members }: Pick<CookPlan, 'chanceAllOnTime' | 'members'>,
+): Conflict {
   const waiting = cook.pieces.filter((piece) => piece.after?.length);
-  const chance = { from: starts.chanceInOrder, to: starts.chance, members };
-  return [
-    {
-      demands: [
-        {
-          id: 'chance',
-          kind: 'chance',
-          taskIds: [],
-          said: { id: 'demand.asked-chance', params: { share: cook.chanceAsked, members } },
-        },
-        ...waiting.map(
-          (piece): Demand => ({
-            id: `order:${piece.id}`,
-            kind: 'lag',
-            taskIds: [taskId(piece.id, 'meat-on')],
-            said: {
-              id: 'demand.order',
-              params: { piece: piece.letter, after: lettersOf(cook, piece.after!) },
-            },
-          }),
-        ),
-      ],
-      wayOut: [
-        { demandId: 'chance', buys: { id: 'way-out.asked-chance', params: chance } },
-        ...waiting.map((piece) => ({
-          demandId: `order:${piece.id}`,
-          buys: { id: 'way-out.order', params: chance },
-        })),
-      ],
-      giveUpId: `order:${waiting[0]!.id}`,
-    },
-  ];
+  const chance = { from: chanceInOrder, to: chanceAllOnTime, members };
+  return {
+    demands: [
+      {
+        id: 'chance',
+        kind: 'chance',
+        taskIds: [],
+        said: { id: 'demand.asked-chance', params: { share: cook.chanceAsked, members } },
+      },
+      ...waiting.map(
+        (piece): Demand => ({
+          id: `order:${piece.id}`,
+          kind: 'lag',
+          taskIds: [taskId(piece.id, 'meat-on')],
+          said: {
+            id: 'demand.order',
+            params: { piece: piece.letter, after: lettersOf(cook, piece.after!) },
+          },
+        }),
+      ),
+    ],
+    wayOut: [
+      { demandId: 'chance', buys: { id: 'way-out.asked-chance', params: chance } },
+      ...waiting.map((piece) => ({
+        demandId: `order:${piece.id}`,
+        buys: { id: 'way-out.order', params: chance },
+      })),
+    ],
+    giveUpId: `order:${waiting[0]!.id}`,
+  };
 }
