@@ -28,8 +28,8 @@ test.each(SENSIBLE_CUTS)(
     expect(piece.ready.neverShare).toBe(0);
     for (const [k, stage] of cook.pieces[0]!.stages.entries()) {
       if (stage.kind !== 'foil' && stage.kind !== 'paper') continue;
-      const before = piece.stages[k - 1]!.endS.p50;
-      expect(piece.stages[k]!.endS.p50 - before).toBeGreaterThan(LEAST_WRAPPED_S);
+      const before = piece.stages[k - 1]!.endS!.p50;
+      expect(piece.stages[k]!.endS!.p50 - before).toBeGreaterThan(LEAST_WRAPPED_S);
     }
   },
 );
