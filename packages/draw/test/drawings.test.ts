@@ -29,8 +29,14 @@ const texts = (drawing: Drawing): Mark[] => flat(drawing.marks).filter((one) => 
 const ledger = {
   letter: 'A',
   timesS: inside.timesS,
-  intoW: inside.timesS.map((_, i) => 220 - i),
-  driesW: inside.timesS.map((_, i) => Math.min(120, 4 * i)),
+  heat: {
+    convection: inside.timesS.map((_, i) => (i < 80 ? 120 - i / 2 : 0)),
+    radiation: inside.timesS.map((_, i) => (i < 80 ? 100 - i / 2 : 0)),
+    still: inside.timesS.map((_, i) => (i < 80 ? 0 : 20)),
+    evaporation: inside.timesS.map((_, i) => (i < 80 ? Math.min(110, 4 * i) : 0)),
+    warming: inside.timesS.map((_, i) => (i < 80 ? 210 - i - Math.min(110, 4 * i) : 18)),
+    juice: inside.timesS.map((_, i) => (i < 80 ? 10 : 2)),
+  },
 };
 
 const all = (setting: Setting): Record<string, Drawing> => {

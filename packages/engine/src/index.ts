@@ -12,6 +12,7 @@ export {
 } from './calc/spec.ts';
 export { readWritten, type WrittenInputs } from './calc/written.ts';
 export { type Foresee, withAlternatives } from './choices/alternatives.ts';
+export { type AcrossFaces, acrossFaces } from './forecast/across.ts';
 export {
   assembleForecast,
   forecastCook,
@@ -23,7 +24,22 @@ export { eaterAt, eaterSaid } from './forecast/eater.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
 export { PieceTrails } from './forecast/ensemble/trails.ts';
 export { explainPiece, tellingMoments } from './forecast/explain.ts';
-export { type BiteLine, type PieceInside, pieceInside } from './forecast/inside.ts';
+export type { BiteLine } from './forecast/followed.ts';
+export {
+  HEAT_IN,
+  HEAT_OUT,
+  type HeatColumn,
+  type HeatColumns,
+  heatAtW,
+  heatInW,
+  heatTotalsJ,
+} from './forecast/heatColumns.ts';
+export {
+  type BiteLines,
+  type OtherSideInside,
+  type PieceInside,
+  pieceInside,
+} from './forecast/inside.ts';
 export { ifOtherCut } from './forecast/otherCut.ts';
 export {
   SALT_WORDS,
@@ -74,7 +90,7 @@ export {
   JUICINESS_WORDS,
   type JuicinessWord,
 } from './meat/eaten.ts';
-export { hasFatCap } from './meat/faces.ts';
+export { hasFatCap, type OtherSide } from './meat/faces.ts';
 export {
   CURVES,
   EDGES,

@@ -15,6 +15,7 @@ import { type Closer, closerOf } from './closer.ts';
 import { eatersJson } from './eater.ts';
 import { finite, rangeJson } from './range-json.ts';
 import type { PlanJson } from './schema.ts';
+import { whyOf } from './why.ts';
 
 type SaidJson = PlanJson['answer'][number];
 
@@ -72,6 +73,23 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
           said: zones.said.map(said),
         }
       : null;
+  const tableS = (onAt: string): number => (Date.parse(plan.table.at) - Date.parse(onAt)) / 1000;
+  const whyJson = (pieceId: string, onAt: string): PlanJson['pieces'][number]['why'] => {
+    const { top, bottom, told, totalsJ } = whyOf(cook, forecast, pieceId, onAt, tableS(onAt));
+    return {
+      top,
+      bottom,
+      moments: told.map(({ at, elapsedS, said: one, heat, inside: { otherDryM, ...inside } }) => ({
+        at,
+        elapsedS,
+        said: said(one),
+        heatW: heat,
+        ...inside,
+        otherDryM: otherDryM ?? null,
+      })),
+      heatJ: totalsJ,
+    };
+  };
   const pieceJson = (planned: PlannedPiece) => {
     const piece = pieceOf(cook, planned.pieceId);
     const foreseen = forecast.pieces.find((one) => one.pieceId === planned.pieceId)!;
@@ -104,6 +122,7 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
       eater: eatersJson(report, foreseen),
       measuring: measuringJson(closer.get(piece.id)!),
       zones: zonesJson(closer.get(piece.id)!),
+      why: whyJson(piece.id, planned.onAt),
       notices: [...foreseen.notices, ...noticesOf(report.notices, piece.id)].map(said),
     };
   };

@@ -62,6 +62,43 @@ const zoneForm = z.strictObject({
   biteChance: share.describe('of the bite asked or a softer one, when the whole piece comes off'),
 });
 
+const watts = z.number().describe('W; negative where the piece gives heat off');
+const joules = z.number().describe('J');
+const heatForm = <T extends z.ZodType>(figure: T) =>
+  z
+    .strictObject({
+      convection: figure,
+      radiation: figure,
+      still: figure,
+      evaporation: figure,
+      warming: figure,
+      juice: figure,
+    })
+    .describe(
+      'of one item: convection + radiation + still (rest and hold, not parted) = evaporation + warming + juice (what leaves again with it)',
+    );
+
+const whyForm = z.strictObject({
+  top: z.enum(['open-side', 'skin-side']).describe('the face that topC is of'),
+  bottom: z
+    .enum(['middle', 'bone-side', 'fat-side', 'skin-side', 'other-side'])
+    .describe('what lies opposite the open face: middle where both faces are alike'),
+  moments: z.array(
+    z.strictObject({
+      at: instant,
+      elapsedS: seconds,
+      said: saidForm,
+      heatW: heatForm(watts),
+      topC: z.number().describe('at the open face'),
+      betweenC: z.number().describe('half way from there to the bottom'),
+      bottomC: z.number(),
+      dryM: z.number().describe('dry depth from the open face, m'),
+      otherDryM: z.number().nullable().describe('from the other face, m; null: both are alike'),
+    }),
+  ),
+  heatJ: heatForm(joules).describe('from meat-on to the serving hour'),
+});
+
 const pieceForm = z.strictObject({
   id: z.string(),
   letter: z.string(),
@@ -102,6 +139,7 @@ const pieceForm = z.strictObject({
     })
     .nullable()
     .describe('the muscles of a whole brisket or a bird; null: of one muscle'),
+  why: whyForm.describe('what holds it back and where its heat goes, in the member nearest the median'),
   notices: z.array(saidForm),
 });
 

@@ -11,10 +11,13 @@ export interface DepthTimeField {
   readonly temperaturesC: readonly ArrayLike<number>[];
   /** Thickness that the drawing spans [m]: half the piece where its faces are alike. */
   readonly thicknessM: number;
-  /** Alike faces end at the middle; unlike ones at the second face. */
-  readonly bottom: 'middle' | 'second-face';
-  /** Depth of the drying front at each time [m]. */
+  /** The face at depth 0 where the other one is another; missing: the surface. */
+  readonly top?: 'open-side' | 'skin-side';
+  /** Alike faces end at the middle; unlike ones at the face that is not open. */
+  readonly bottom: 'middle' | 'bone-side' | 'fat-side' | 'skin-side' | 'other-side';
+  /** Depth of the drying front at each time, from the open face and from the other one [m]. */
   readonly frontM?: readonly number[];
+  readonly otherFrontM?: readonly number[];
   /** Share of depth of the coldest plane at each time, for unlike faces. */
   readonly coldestShares?: readonly number[];
   /** When each depth reaches the bite, 10, 50 and 90 %; ∞ = never. */

@@ -49,26 +49,32 @@ function ahead(id: string, box: MapBox, x: number): Mark[] {
   ];
 }
 
-/** What stands at the left of the map: surface, middle or second face, and the depth between. */
+/** What stands at the left of the map: the open face, the middle, and the other face where it is another. */
 function depthNames(field: DepthTimeField, axis: Axis, box: MapBox, narrow: boolean, voice: Voice): Mark[] {
-  const bottom = voice.say({
-    id: field.bottom === 'middle' ? 'draw.middle' : 'draw.second-face',
-    params: { depth: voice.lengthM(field.thicknessM) },
-  });
-  if (narrow) return [text(axis.x1, box.y + box.height + 18, bottom, { anchor: 'end', className: 'ink2' })];
+  const { top: face0 = 'open-side', bottom, thicknessM } = field;
+  const isHalf = bottom === 'middle';
+  const middle = voice.say({ id: 'draw.middle', params: { depth: voice.lengthM(thicknessM) } });
+  const face = voice.say({ id: `draw.${bottom}`, params: { depth: voice.lengthM(thicknessM) } });
+  const top = voice.say({ id: isHalf ? 'draw.surface' : `draw.head-${face0}` });
+  const foot = isHalf ? middle : face;
+  if (narrow) {
+    const y = box.y + box.height + 18;
+    const below = isHalf ? foot : voice.say({ id: 'draw.from-to', params: { top, bottom: face } });
+    return [text(axis.x1, y, below, { anchor: 'end', className: 'ink2' })];
+  }
   const x = box.x0 - 8;
   const ticks = [0, 0.5, 1].map((share) => {
     const y = box.y + share * box.height;
     return line(box.x0 - 6, y, box.x0, y, 'tick');
   });
+  const between = isHalf
+    ? voice.lengthM(thicknessM / 2)
+    : voice.say({ id: 'draw.middle', params: { depth: voice.lengthM(thicknessM / 2) } });
   return [
     ...ticks,
-    text(x, box.y + 6, voice.say({ id: 'draw.surface' }), { anchor: 'end', className: 'ink2' }),
-    text(x, box.y + box.height / 2 + 5, voice.lengthM(field.thicknessM / 2), {
-      anchor: 'end',
-      className: 'ink2',
-    }),
-    text(x, box.y + box.height, bottom, { anchor: 'end', className: 'ink2' }),
+    text(x, box.y + 6, top, { anchor: 'end', className: 'ink2' }),
+    text(x, box.y + box.height / 2 + 5, between, { anchor: 'end', className: 'ink2' }),
+    text(x, box.y + box.height, foot, { anchor: 'end', className: 'ink2' }),
   ];
 }
 
@@ -155,34 +161,44 @@ export function depthTimeMap(
 
 /** Temperatures by the hour, as a table; and the sentence of the image. */
 function inWords(field: DepthTimeField, voice: Voice, firstS: number, lastS: number) {
-  const rows: string[][] = [];
+  const { top = 'open-side', bottom, timesS, frontM, otherFrontM, letter } = field;
   const stepS = Math.max(FULL_HOUR_S, Math.ceil((lastS - firstS) / 24 / FULL_HOUR_S) * FULL_HOUR_S);
   const moments: number[] = [];
   for (let atS = firstS; atS < lastS; atS += stepS) moments.push(atS);
   moments.push(lastS);
-  for (const atS of moments)
-    rows.push([
-      voice.clock(atS),
-      voice.temperatureC(temperatureAt(field, atS, 0)),
-      voice.temperatureC(temperatureAt(field, atS, 0.5)),
-      voice.temperatureC(temperatureAt(field, atS, 1)),
-      field.frontM ? voice.lengthM(seriesAt(field.timesS, field.frontM, atS)) : '',
-    ]);
+  const isHalf = bottom === 'middle';
+  const celsius = (atS: number, share: number): string =>
+    voice.temperatureC(temperatureAt(field, atS, share));
+  const dry = (front: readonly number[] | undefined, atS: number): string =>
+    front ? voice.lengthM(seriesAt(timesS, front, atS)) : '';
+  const columns = isHalf
+    ? ['time', 'surface', 'half', bottom, 'dry']
+    : ['time', top, 'middle', bottom, `dry-${top}`, `dry-${bottom}`];
   return {
     sentence: voice.say({
-      id: 'draw.inside',
+      id: isHalf ? 'draw.inside' : 'draw.inside-both',
       params: {
-        letter: field.letter,
-        surface: voice.temperatureC(temperatureAt(field, lastS, 0)),
-        middle: voice.temperatureC(temperatureAt(field, lastS, 1)),
+        letter,
+        surface: celsius(lastS, 0),
+        middle: celsius(lastS, isHalf ? 1 : 0.5),
+        ...(!isHalf && {
+          top: voice.say({ id: `draw.head-${top}` }),
+          bottom: voice.say({ id: `draw.head-${bottom}` }),
+          other: celsius(lastS, 1),
+          dryTop: dry(frontM, lastS),
+          dryBottom: dry(otherFrontM, lastS),
+        }),
         time: voice.clock(lastS),
       },
     }),
     table: {
-      head: ['time', 'surface', 'half', field.bottom, 'dry'].map((column) =>
-        voice.say({ id: `draw.head-${column}` }),
-      ),
-      rows,
+      head: columns.map((column) => voice.say({ id: `draw.head-${column}` })),
+      rows: moments.map((atS) => [
+        voice.clock(atS),
+        ...[0, 0.5, 1].map((share) => celsius(atS, share)),
+        dry(frontM, atS),
+        ...(isHalf ? [] : [dry(otherFrontM, atS)]),
+      ]),
     },
   };
 }

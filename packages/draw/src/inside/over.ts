@@ -8,16 +8,19 @@ import type { MapBox } from './raster.ts';
 
 const depthY = (box: MapBox, share: number): number => box.y + Math.max(0, Math.min(1, share)) * box.height;
 
-/** Blue line with a paper rim: dry above it. */
+/** Blue line with a paper rim: dry between it and the face it comes from. */
 export function dryingFront(field: DepthTimeField, axis: Axis, box: MapBox): Mark[] {
-  if (!field.frontM) return [];
-  const points = field.timesS.flatMap((atS, i): Point[] =>
-    atS >= axis.fromS && axis.x(atS) <= box.x1
-      ? [[axis.x(atS), depthY(box, field.frontM![i]! / field.thicknessM)]]
-      : [],
-  );
-  if (points.length < 2) return [];
-  return [path(through(points), 'frontCase'), path(through(points), 'front')];
+  const { timesS, frontM, otherFrontM, thicknessM } = field;
+  const along = (depthShare: (i: number) => number): Mark[] => {
+    const points = timesS.flatMap((atS, i): Point[] =>
+      atS >= axis.fromS && axis.x(atS) <= box.x1 ? [[axis.x(atS), depthY(box, depthShare(i))]] : [],
+    );
+    return points.length < 2 ? [] : [path(through(points), 'frontCase'), path(through(points), 'front')];
+  };
+  return [
+    ...(frontM ? along((i) => frontM[i]! / thicknessM) : []),
+    ...(otherFrontM ? along((i) => 1 - otherFrontM[i]! / thicknessM) : []),
+  ];
 }
 
 /** Dotted rule along the coldest plane, where the faces are unlike. */
@@ -38,18 +41,24 @@ export function biteLine(field: DepthTimeField, axis: Axis, box: MapBox): Mark[]
       const x = Number.isFinite(times[i]) ? axis.x(times[i]!) : Infinity;
       return x >= box.x0 && x <= box.x1 ? [[x, depthY(box, share)]] : [];
     });
-  const early = along(bite.p10S);
-  const late = bite.p90S.map(
-    (atS, i): Point => [
-      Math.min(box.x1, Number.isFinite(atS) ? axis.x(atS) : box.x1),
-      depthY(box, bite.depthShares[i]!),
-    ],
-  );
+  const band = bite.depthShares.flatMap((share, i): [Point, Point][] => {
+    const x = axis.x(bite.p10S[i]!);
+    if (!(x >= box.x0 && x <= box.x1)) return [];
+    const late = bite.p90S[i]!;
+    const y = depthY(box, share);
+    return [
+      [
+        [x, y],
+        [Math.min(box.x1, Number.isFinite(late) ? axis.x(late) : box.x1), y],
+      ],
+    ];
+  });
   const median = along(bite.p50S);
   const marks: Mark[] = [];
-  if (early.length > 1) {
-    const lateInside = late.slice(late.length - early.length);
-    marks.push(path(closed([...early, ...lateInside.reverse()]), 'biteBand'));
+  if (band.length > 1) {
+    const early = band.map(([point]) => point);
+    const late = band.map(([, point]) => point);
+    marks.push(path(closed([...early, ...late.reverse()]), 'biteBand'));
   }
   if (median.length > 1) marks.push(path(through(median), 'biteCase'), path(through(median), 'bite'));
   return marks;
@@ -62,7 +71,8 @@ export function stallBracket(ground: Ground, voice: Voice, taken: Box[]): Mark[]
   if (!stall || !(stall.toS > stall.fromS)) return [];
   const [a, b] = [axis.x(stall.fromS), Math.min(box.x1, axis.x(stall.toS))];
   if (b - a < 6) return [];
-  const share = 0.86;
+  // In the middle of the piece, clear of the figures half way in.
+  const share = field.bottom === 'middle' ? 0.86 : 0.6;
   const y = depthY(box, share);
   const words = voice.say({
     id: 'draw.stall',

@@ -1,17 +1,28 @@
 import { type Drawing, isNarrow, type Setting } from '../drawing.ts';
-import { closed, line, type Mark, type Point, path, rect } from '../mark.ts';
-import { text, widthOf } from '../text.ts';
+import { closed, line, type Mark, type Point, path } from '../mark.ts';
+import { text } from '../text.ts';
 import type { Axis } from '../time/axis.ts';
 import type { Voice } from '../voice.ts';
+import { keyHeight, keyRow } from './key.ts';
 
-/** Heat into one piece over time: what dries it and what warms it [W]. Times are seconds since 1970 UTC. */
+/** The ways in, from the middle line upwards; the ends, from it downwards. */
+const WAYS = ['convection', 'radiation', 'still'] as const;
+const ENDS = ['evaporation', 'warming', 'juice'] as const;
+type Column = (typeof WAYS)[number] | (typeof ENDS)[number];
+
+/**
+ * Heat of one piece over time [W]: what arrives, by moving air, by radiation, or through still air or a box where the two
+ * are not parted; and what it is spent on: drying, warming, and warmth that leaves with juice. Both sum to the
+ * same; negative where the piece gives heat off. Times are seconds since 1970 UTC.
+ */
 export interface HeatLedger {
   readonly letter: string;
   readonly timesS: readonly number[];
-  readonly intoW: readonly number[];
-  /** Of it, what goes into vapour. */
-  readonly driesW: readonly number[];
+  readonly heat: Readonly<Record<Column, readonly number[]>>;
 }
+
+/** Height of what arrives, and of what is spent [px]. */
+const HALF_PX = 84;
 
 /** A round figure at or above the greatest value, whose half is round too. */
 function roundTop(value: number): number {
@@ -19,136 +30,144 @@ function roundTop(value: number): number {
   return [1, 1.2, 1.6, 2, 3, 4, 6, 8, 10].map((k) => k * power).find((top) => top >= value) ?? 10 * power;
 }
 
-/** The *why* of a piece: watts into it, parted into what dries it (water colour) and what warms it (heat colour). */
+interface Shown {
+  readonly atS: number;
+  /** As told, and as drawn: never below nothing. */
+  readonly told: Readonly<Record<Column, number>>;
+  readonly watts: Readonly<Record<Column, number>>;
+}
+
+/** What a falling store of heat gives is part of what leaves with the juice. */
+function drawnOf(told: Shown['told']): Shown['watts'] {
+  const warmth = Math.max(0, told.warming + told.juice);
+  const juice = Math.min(Math.max(0, told.juice), warmth);
+  return {
+    convection: Math.max(0, told.convection),
+    radiation: Math.max(0, told.radiation),
+    still: Math.max(0, told.still),
+    evaporation: Math.max(0, told.evaporation),
+    warming: warmth - juice,
+    juice,
+  };
+}
+
+const sumOf = (watts: Shown['watts'], columns: readonly Column[]): number =>
+  columns.reduce((sum, column) => sum + watts[column], 0);
+
+function shownOf({ timesS, heat }: HeatLedger, axis: Axis): Shown[] {
+  const toldAt = (i: number) =>
+    Object.fromEntries([...WAYS, ...ENDS].map((column) => [column, heat[column][i]!])) as Shown['told'];
+  return timesS
+    .map((atS, i) => ({ atS, told: toldAt(i), watts: drawnOf(toldAt(i)) }))
+    .filter(({ atS }) => atS >= axis.fromS && atS <= axis.toS);
+}
+
+/** Areas piled on each other from the middle line. @param y of so many watts from that line */
+function piled(
+  shown: readonly Shown[],
+  columns: readonly Column[],
+  axis: Axis,
+  y: (watts: number) => number,
+): Mark[] {
+  const edge = (upTo: number): Point[] =>
+    shown.map(({ atS, watts }) => [axis.x(atS), y(sumOf(watts, columns.slice(0, upTo)))]);
+  return columns.flatMap((column, i) =>
+    shown.some(({ watts }) => watts[column] > 0) && shown.length > 1
+      ? [path(closed([...edge(i + 1), ...edge(i).reverse()]), `ledger-${column}`)]
+      : [],
+  );
+}
+
+/**
+ * The *why* of a piece in watts: above a line what arrives, parted by the way it comes, below it as much again, parted by
+ * what it is spent on. What a piece gives off when it rests is in the table alone.
+ */
 export function heatLedger(
   ledger: HeatLedger,
   setting: Setting,
   voice: Voice,
-  { axis, height = 130 }: { axis: Axis; height?: number },
+  { axis }: { axis: Axis },
 ): Drawing {
-  const shown: Shown[] = ledger.timesS
-    .map((atS, i) => ({ atS, into: Math.max(0, ledger.intoW[i]!), dries: Math.max(0, ledger.driesW[i]!) }))
-    .filter(({ atS }) => atS >= axis.fromS && atS <= axis.toS);
-  const top = roundTop(Math.max(1, ...shown.map((s) => s.into)));
-  const foot = height - 8;
-  const room = foot - 14;
-  const y = (watts: number): number => foot - (Math.min(watts, top) / top) * room;
-  const area = (pick: (s: (typeof shown)[number]) => number): string => {
-    const upper = shown.map((s): Point => [axis.x(s.atS), y(pick(s))]);
-    const first = upper[0];
-    const last = upper[upper.length - 1];
-    return first && last ? closed([...upper, [last[0], foot], [first[0], foot]]) : '';
-  };
+  const shown = shownOf(ledger, axis);
+  const top = roundTop(Math.max(1, ...shown.map(({ watts }) => sumOf(watts, WAYS))));
+  const isTold = (column: Column): boolean => shown.some(({ watts }) => watts[column] > 0);
+  const keyOf = (title: string, columns: readonly Column[]) => ({
+    title: voice.say({ id: `draw.ledger-${title}` }),
+    entries: columns.filter(isTold).map((column) => ({
+      className: `ledger-${column}`,
+      words: voice.say({ id: `draw.ledger-${column}` }),
+    })),
+    x0: Math.min(axis.x0, axis.x1),
+    x1: axis.x1,
+    fromX: axis.x(shown[0]?.atS ?? axis.fromS),
+  });
+  const arrives = keyOf('arrives', WAYS);
+  const spent = keyOf('spent', ENDS);
+  const middle = keyHeight(arrives) + HALF_PX;
+  const above = (watts: number): number => middle - (Math.min(watts, top) / top) * HALF_PX;
+  const below = (watts: number): number => middle + (Math.min(watts, top) / top) * HALF_PX;
   const narrow = isNarrow(setting.width);
-  const figures = [0, top / 2, top].flatMap((watts): Mark[] => [
-    line(axis.x0 - 6, y(watts), axis.x0, y(watts), 'tick'),
+  const figures = [above(top), middle, below(top)].flatMap((y, i): Mark[] => [
+    line(axis.x0 - 6, y, axis.x0, y, 'tick'),
     text(
       narrow ? axis.x0 + 2 : axis.x0 - 10,
-      y(watts) + (narrow ? -3 : 5),
-      voice.say({ id: 'draw.watts', params: { watts } }),
-      {
-        anchor: narrow ? 'start' : 'end',
-        className: narrow ? 'ink2 halo' : 'ink2',
-      },
+      y + (narrow ? (i === 0 ? 15 : -3) : 5),
+      voice.say({ id: 'draw.watts', params: { watts: i === 1 ? 0 : top } }),
+      { anchor: narrow ? 'start' : 'end', className: narrow ? 'ink2 halo' : 'ink2' },
     ),
   ]);
-  const dries = (s: Shown): number => Math.min(s.dries, s.into);
-  const spots = shown.map((s) => ({ x: axis.x(s.atS), intoY: y(s.into), driesY: y(dries(s)), footY: foot }));
-  const driesAt = roomiest(spots, 'driesY', 'footY');
-  const warmsAt = roomiest(spots, 'intoY', 'driesY');
+  const foot = middle + HALF_PX;
   const marks: Mark[] = [
-    path(
-      area((s) => s.into),
-      'warms',
-    ),
-    path(area(dries), 'dries'),
-    line(axis.x0, foot, axis.x1, foot, 'rule1'),
+    ...keyRow(arrives, 0),
+    ...piled(shown, WAYS, axis, above),
+    ...piled(shown, ENDS, axis, below),
+    line(axis.x0, middle, axis.x1, middle, 'rule1'),
     ...figures,
-    ...(narrow ? keyOf(axis.x1, voice) : []),
-    ...(warmsAt && !narrow
-      ? [text(warmsAt.x, warmsAt.y, voice.say({ id: 'draw.warms' }), { className: 'ink halo strong' })]
-      : []),
-    ...(driesAt?.isInside && !narrow
-      ? [text(driesAt.x, driesAt.y, voice.say({ id: 'draw.dries' }), { className: 'ink halo strong' })]
-      : []),
+    ...keyRow(spent, foot),
   ];
-  const hourly = shown.filter((_, i) => i % Math.max(1, Math.floor(shown.length / 12)) === 0);
   return {
     width: setting.width,
-    height,
+    height: foot + keyHeight(spent),
     marks,
-    sentence: voice.say({
-      id: 'draw.ledger',
-      params: { letter: ledger.letter, share: shareDrying(shown) },
-    }),
-    table: {
-      head: ['time', 'into', 'dries', 'warms'].map((column) => voice.say({ id: `draw.head-${column}` })),
-      rows: hourly.map((s) => [
-        voice.clock(s.atS),
-        voice.say({ id: 'draw.watts', params: { watts: s.into } }),
-        voice.say({ id: 'draw.watts', params: { watts: s.dries } }),
-        voice.say({ id: 'draw.watts', params: { watts: Math.max(0, s.into - s.dries) } }),
-      ]),
-    },
+    ...inWords(ledger.letter, shown, voice),
   };
 }
 
-interface Shown {
-  readonly atS: number;
-  readonly into: number;
-  readonly dries: number;
-}
+const HEAD = ['time', 'into', 'convection', 'radiation', 'still', 'dries', 'warms', 'with-juice'] as const;
 
-interface Spot {
-  readonly x: number;
-  readonly intoY: number;
-  readonly driesY: number;
-  readonly footY: number;
-}
-
-/** A label of two short words, and the line it stands on. */
-const LABEL = { width: 70, height: 20, baseline: 5 } as const;
-
-/**
- * Where a label has most room between two edges over its whole width; above the upper edge where no place is high
- * enough. Undefined where the chart is narrower than the label.
- */
-function roomiest(
-  spots: readonly Spot[],
-  upper: 'intoY' | 'driesY',
-  lower: 'driesY' | 'footY',
-): { readonly x: number; readonly y: number; readonly isInside: boolean } | undefined {
-  let best: { x: number; top: number; bottom: number } | undefined;
-  for (const [i, { x }] of spots.entries()) {
-    if (x + LABEL.width > spots.at(-1)!.x) break;
-    const over = spots.slice(i).filter((spot) => spot.x <= x + LABEL.width);
-    const top = Math.max(...over.map((spot) => spot[upper]));
-    const bottom = Math.min(...over.map((spot) => spot[lower]));
-    if (!best || bottom - top > best.bottom - best.top) best = { x, top, bottom };
-  }
-  if (!best) return undefined;
-  const { x, top, bottom } = best;
-  const inset = x + 4;
-  if (bottom - top >= LABEL.height)
-    return { x: inset, y: (top + bottom) / 2 + LABEL.baseline, isInside: true };
-  const over = spots.filter((spot) => spot.x >= x && spot.x <= x + LABEL.width);
-  return { x: inset, y: Math.min(...over.map((spot) => spot[upper])) - 6, isInside: false };
-}
-
-/** On a narrow sheet the areas are too slim for their words: a key at the right, above what has cooled down. */
-const keyOf = (right: number, voice: Voice): Mark[] =>
-  (['warms', 'dries'] as const).flatMap((what, row) => {
-    const words = voice.say({ id: `draw.${what}` });
-    const y = 16 + row * 20;
-    return [
-      rect(right - widthOf(words) - 20, y - 11, 13, 13, what),
-      text(right, y, words, { anchor: 'end', className: 'ink strong halo' }),
-    ];
-  });
-
-/** Share of the shown heat that dries, 0 to 1. */
-function shareDrying(shown: readonly Shown[]): number {
-  const into = shown.reduce((sum, s) => sum + s.into, 0);
-  const dries = shown.reduce((sum, s) => sum + Math.min(s.into, s.dries), 0);
-  return into > 0 ? dries / into : 0;
+function inWords(letter: string, shown: readonly Shown[], voice: Voice) {
+  const hourly = shown.filter((_, i) => i % Math.max(1, Math.floor(shown.length / 12)) === 0);
+  const watts = (value: number): string => voice.say({ id: 'draw.watts', params: { watts: value } });
+  const notParted = voice.say({ id: 'draw.not-parted' });
+  const total = (columns: readonly Column[]): number =>
+    shown.reduce((sum, one) => sum + sumOf(one.watts, columns), 0);
+  const share = (columns: readonly Column[], of: readonly Column[]): number =>
+    total(of) > 0 ? total(columns) / total(of) : 0;
+  return {
+    sentence: voice.say({
+      id: 'draw.ledger',
+      params: {
+        letter,
+        air: share(['convection'], ['convection', 'radiation']),
+        dries: share(['evaporation'], ENDS),
+        juice: share(['juice'], ENDS),
+      },
+    }),
+    table: {
+      head: HEAD.map((column) => voice.say({ id: `draw.head-${column}` })),
+      rows: hourly.map(({ atS, told: at }) => {
+        const isStill = at.still !== 0;
+        return [
+          voice.clock(atS),
+          watts(WAYS.reduce((sum, way) => sum + at[way], 0)),
+          isStill ? notParted : watts(at.convection),
+          isStill ? notParted : watts(at.radiation),
+          isStill ? watts(at.still) : '',
+          watts(at.evaporation),
+          watts(at.warming + at.juice),
+          watts(at.juice),
+        ];
+      }),
+    },
+  };
 }

@@ -2,12 +2,20 @@
 import type { Instant, Quantity, Said, StageKind } from '@pitwright/model';
 import { Temporal } from 'temporal-polyfill';
 import { isCooking } from '../meat/stagePlan.ts';
+import { entryAt, heatInW } from './heatColumns.ts';
 import type { PieceInside } from './inside.ts';
 
 /** Heat and temperatures of the shown member at one moment. */
 interface Moment {
   readonly watts: number;
+  /** Of it [W]. */
+  readonly driesW: number;
+  readonly warmsW: number;
+  /** Warmth that leaves with its juice [W]. */
+  readonly juiceW: number;
   readonly driesShare: number;
+  /** Of convection and radiation together, where they are parted. */
+  readonly airShare?: number;
   readonly coreC: number;
   readonly surfaceC: number;
   /** The hotter of both faces. */
@@ -28,22 +36,29 @@ const COALS_TOLD_SHARE = 0.2;
 const ENDED_BY: Readonly<Partial<Record<StageKind, string>>> = { foil: 'tight-foil', paper: 'foil-over' };
 
 function momentAt(inside: PieceInside, elapsedS: number): Moment {
-  const { timesS, temperaturesC, intoW, driesW } = inside;
-  let i = timesS.findIndex((atS) => atS >= elapsedS);
-  if (i < 0) i = timesS.length - 1;
+  const { timesS, temperaturesC, heat } = inside;
+  const i = entryAt(timesS, elapsedS);
   const from = Math.max(0, i - 3);
   const to = Math.min(timesS.length - 1, from + 6);
   const coreC = (row: number): number => temperaturesC[row]!.at(-1)!;
+  const watts = heatInW(heat, i);
+  const driesW = heat.evaporation[i]!;
+  const partedW = heat.convection[i]! + heat.radiation[i]!;
   return {
-    watts: intoW[i]!,
-    driesShare: intoW[i]! > 0 ? Math.min(1, Math.max(0, driesW[i]! / intoW[i]!)) : 0,
+    watts,
+    driesW,
+    warmsW: heat.warming[i]! + heat.juice[i]!,
+    juiceW: heat.juice[i]!,
+    driesShare: watts > 0 ? clamp(driesW / watts) : 0,
+    ...(partedW > 0 && { airShare: clamp(heat.convection[i]! / partedW) }),
     coreC: coreC(i),
     surfaceC: temperaturesC[i]![0]!,
-    hotSideC: Math.max(temperaturesC[i]![0]!, inside.otherSurfaceC[i]!),
+    hotSideC: Math.max(temperaturesC[i]![0]!, (inside.otherSide ?? inside).temperaturesC[i]![0]!),
     riseKPerH: to > from ? (3600 * (coreC(to) - coreC(from))) / (timesS[to]! - timesS[from]!) : 0,
   };
 }
 
+const clamp = (x: number): number => Math.min(1, Math.max(0, x));
 const celsius = (c: number) => ({ kind: 'temperature', si: c + 273.15 }) as const;
 const seconds = (s: number) => ({ kind: 'time', si: s }) as const;
 const share = (x: number) => ({ kind: 'fraction', si: x }) as const;
@@ -69,10 +84,24 @@ export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Insta
   if (!isCooking(stage.kind))
     return {
       id: now.surfaceC < now.coreC ? 'explain.rests' : 'explain.evens-out',
-      params: { core: celsius(now.coreC), surface: celsius(now.surfaceC) },
+      params: { core: celsius(now.coreC), surface: celsius(now.surfaceC), watts: Math.round(now.watts) },
       source,
     };
-  const heat = { watts: Math.round(now.watts), dries: share(now.driesShare), core: celsius(now.coreC) };
+  const heat = {
+    watts: Math.round(now.watts),
+    driesW: Math.round(now.driesW),
+    warmsW: Math.round(now.warmsW),
+    juiceW: Math.round(now.juiceW),
+    dries: share(now.driesShare),
+    ...(now.airShare !== undefined && { byAir: share(now.airShare) }),
+    core: celsius(now.coreC),
+  };
+  const stageEndS = stage.endS;
+  const next = inside.stages[inside.stages.indexOf(stage) + 1]?.kind;
+  const change = {
+    ...(stageEndS < Infinity && { until: whenAt(stageEndS) }),
+    ...(stageEndS < Infinity && next && { next }),
+  };
   const { fire } = stage;
   if (fire && stage.kind !== 'foil' && fire.watts >= COALS_TOLD_SHARE * now.watts)
     return {
@@ -83,29 +112,31 @@ export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Insta
         side: celsius(now.hotSideC),
         ...heat,
         rise: perHour(now.riseKPerH),
+        ...change,
       },
       source: 'fire.md',
     };
-  if (now.coreC < COLD_TO_C)
-    return { id: 'explain.warms', params: { ...heat, surface: celsius(now.surfaceC) }, source };
-  if (stage.kind === 'foil' && now.driesShare < TIGHT_SHARE)
-    return { id: 'explain.wrapped', params: { ...heat, rise: perHour(now.riseKPerH) }, source };
   const { stall } = inside;
+  if (now.coreC < COLD_TO_C) {
+    const isStallNext = stall !== undefined && elapsedS < stall.fromS && !(stageEndS < stall.fromS);
+    return {
+      id: 'explain.warms',
+      params: {
+        ...heat,
+        surface: celsius(now.surfaceC),
+        ...(isStallNext ? { until: whenAt(stall.fromS), next: 'stall' } : change),
+      },
+      source,
+    };
+  }
+  if (stage.kind === 'foil' && now.driesShare < TIGHT_SHARE)
+    return { id: 'explain.wrapped', params: { ...heat, rise: perHour(now.riseKPerH), ...change }, source };
   const ends = ENDED_BY[stage.kind] ?? 'foil';
   if (stall && elapsedS >= stall.fromS && elapsedS < stall.toS)
     return { id: 'explain.stall', params: { ...heat, ends, until: whenAt(stall.toS) }, source };
   if (now.coreC >= HELD_FROM_C && now.riseKPerH < HELD_RISE_KPERH && now.driesShare > 0.5)
     return { id: 'explain.held', params: { ...heat, ends }, source };
-  const nextS = stage === undefined ? Infinity : stage.endS;
-  return {
-    id: 'explain.dries',
-    params: {
-      ...heat,
-      rise: perHour(now.riseKPerH),
-      ...(nextS < Infinity && { until: whenAt(nextS) }),
-    },
-    source,
-  };
+  return { id: 'explain.dries', params: { ...heat, rise: perHour(now.riseKPerH), ...change }, source };
 }
 
 /** After so long the lid is shut and the pit itself again [s]. */

@@ -1,27 +1,34 @@
 /** The inside of one piece: what the depth–time map and the heat ledger of a screen are drawn from. */
 import type { Cook, StageKind } from '@pitwright/model';
-import { outerFaceM2, type ResolvedPiece, resolveCook } from '../day/resolve.ts';
+import { type ResolvedPiece, resolveCook } from '../day/resolve.ts';
+import { type OtherSide, otherSideOf } from '../meat/faces.ts';
 import { FINE_SETTINGS, PieceRunner } from '../meat/run.ts';
 import type { StagePlan } from '../meat/stagePlan.ts';
 import { knownWord } from '../tender/bite.ts';
 import { CookDraws, PieceDraws } from './ensemble/draws.ts';
 import { memberOf } from './ensemble/member.ts';
 import { lastCookingStage, softeningRate } from './ensemble/run.ts';
+import { type BiteLine, type Followed, followed, type StageInside } from './followed.ts';
+import type { HeatColumns } from './heatColumns.ts';
 import { type CookForecast, type PieceColumns, TIMED_WORDS } from './types.ts';
 import { onWholeClock, type Zone, zonePiece } from './zones.ts';
 
-/** When each depth reaches the bite [s from meat-on]; ∞ = not within the run. */
-export interface BiteLine {
-  /** 0 at the surface, 1 in the middle. */
-  readonly depthShares: readonly number[];
-  readonly timesS: readonly number[];
+/** Bite of the members nearest the 10, 50 and 90 % points. */
+export interface BiteLines {
+  readonly p10: BiteLine;
+  readonly p50: BiteLine;
+  readonly p90: BiteLine;
 }
 
-export interface StageInside {
-  readonly kind: StageKind;
-  readonly endS: number;
-  /** Heat that one item takes from coals that it sees [W], and whether it is turned; missing: it sees none. */
-  readonly fire?: { readonly watts: number; readonly isTurned: boolean };
+/** Of the half behind the face that is not open; depths, times and thickness as those of the open one. */
+export interface OtherSideInside {
+  readonly side: OtherSide;
+  /** The face opposite it is skin, not open meat. */
+  readonly isUnderSkin: boolean;
+  /** From that surface to the middle [°C]. */
+  readonly temperaturesC: readonly (readonly number[])[];
+  readonly frontM: readonly number[];
+  readonly bite?: BiteLines;
 }
 
 export interface PieceInside {
@@ -30,7 +37,7 @@ export interface PieceInside {
   readonly member: number;
   /** From meat-on, at most three minutes apart [s]. */
   readonly timesS: readonly number[];
-  /** 0 at the surface, 1 in the middle. */
+  /** 0 at the open surface, 1 in the middle. */
   readonly depthShares: readonly number[];
   /** [°C], one row per time, one value per depth. */
   readonly temperaturesC: readonly (readonly number[])[];
@@ -39,13 +46,12 @@ export interface PieceInside {
   readonly halfThicknessM: number;
   /** Its stages as this member has them; the end is ∞ where it lasts until the table asks or never comes [s]. */
   readonly stages: readonly StageInside[];
-  /** Outer side of the face that is not shown, at each time [°C]; that of the shown one where they are alike. */
-  readonly otherSurfaceC: readonly number[];
-  /** Heat that reaches one item, and what of it evaporates water, at each time [W]. */
-  readonly intoW: readonly number[];
-  readonly driesW: readonly number[];
-  /** Of the members nearest the 10, 50 and 90 % points; missing where `raw` is asked. */
-  readonly bite?: { readonly p10: BiteLine; readonly p50: BiteLine; readonly p90: BiteLine };
+  /** Of one item, both faces together. */
+  readonly heat: HeatColumns;
+  /** Missing where `raw` is asked. */
+  readonly bite?: BiteLines;
+  /** Missing where both faces are alike. */
+  readonly otherSide?: OtherSideInside;
   /** The middle rises by less than 4 K an hour, between 55 and 85 °C, for half an hour or more. */
   readonly stall?: {
     readonly fromS: number;
@@ -57,8 +63,6 @@ export interface PieceInside {
 
 /** Followed this long after the last stage has ended [s]. */
 const TAIL_S = 12 * 3600;
-const RECORD_EVERY_S = 180;
-const FIRM_C = 60;
 const STALL = { fromC: 55, toC: 85, slowKPerH: 4, leastS: 1800 } as const;
 
 /**
@@ -99,14 +103,30 @@ export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string,
     return followed(runner, body, { ...drawn, stages }, word);
   };
   const middle = follow(at(0.5));
-  const isAsked = middle.bite.depthShares.length > 0;
-  const { bite, ...shown } = middle;
+  const isAsked = middle.open.bite.depthShares.length > 0;
+  const early = isAsked ? follow(at(0.1)) : undefined;
+  const late = isAsked ? follow(at(0.9)) : undefined;
+  const linesOf = (face: 'open' | 'other') => {
+    const [p10, p50, p90] = [early, middle, late].map((one) => one?.[face]?.bite);
+    return p10 && p50 && p90 && { bite: { p10, p50, p90 } };
+  };
+  const { open, other, ...shared } = middle;
+  const shown = { ...shared, temperaturesC: open.temperaturesC, frontM: open.frontM };
   const stall = stallOf(shown.timesS, shown.temperaturesC);
   return {
     pieceId,
     member: at(0.5),
     ...shown,
-    ...(isAsked && { bite: { p10: follow(at(0.1)).bite, p50: bite, p90: follow(at(0.9)).bite } }),
+    ...linesOf('open'),
+    ...(other && {
+      otherSide: {
+        side: otherSideOf(body.cut),
+        isUnderSkin: body.cut.isPoultry,
+        temperaturesC: other.temperaturesC,
+        frontM: other.frontM,
+        ...linesOf('other'),
+      },
+    }),
     ...(stall && { stall }),
   };
 }
@@ -132,83 +152,6 @@ function slowestItem(piece: ResolvedPiece, columns: PieceColumns, member: number
     }
   }
   return slowest;
-}
-
-type Followed = Omit<PieceInside, 'pieceId' | 'member' | 'bite' | 'stall'> & { readonly bite: BiteLine };
-
-/** One member from meat-on to its end, noted as it goes. @param word index in TIMED_WORDS, −1 for raw */
-function followed(
-  runner: PieceRunner,
-  piece: ResolvedPiece,
-  drawn: ReturnType<typeof memberOf>,
-  word: number,
-): Followed {
-  const { cells } = runner.solver;
-  const faceM2 = outerFaceM2(piece);
-  const timesS: number[] = [];
-  const temperaturesC: number[][] = [];
-  const frontM: number[] = [];
-  const intoW: number[] = [];
-  const driesW: number[] = [];
-  const otherSurfaceC: number[] = [];
-  const reachedS = new Array<number>(cells).fill(Infinity);
-  const isUnderCrust = new Array<boolean>(cells).fill(false);
-  let depths: readonly number[] = [];
-  let notedS = -Infinity;
-  const { endS } = runner.run(drawn.meat, drawn.stages, {
-    stretch: drawn.stretch,
-    wordDoses: drawn.wordDoses,
-    onStep: (clockS, _stage, solver) => {
-      if (depths.length === 0) depths = Array.from(solver.cellDepths(), (fromCentre) => 1 - fromCentre);
-      const { state } = solver;
-      for (let i = 0; i < cells; i++) {
-        if (reachedS[i]! < Infinity || word < 0) continue;
-        const isReached =
-          word === 0
-            ? state[solver.temperatureAt + i]! >= FIRM_C
-            : state[solver.doseAt + i]! >= drawn.wordDoses[word - 1]!;
-        if (!isReached) continue;
-        reachedS[i] = clockS;
-        isUnderCrust[i] = depths[i]! * drawn.meat.halfThicknessM > solver.driedDepthM;
-      }
-      if (clockS - notedS < RECORD_EVERY_S) return;
-      notedS = clockS;
-      timesS.push(clockS);
-      // From the surface inwards.
-      temperaturesC.push([
-        solver.surfaceC,
-        ...Array.from({ length: cells }, (_, i) => solver.cellC(cells - 1 - i)),
-      ]);
-      frontM.push(solver.driedDepthM);
-      otherSurfaceC.push(solver.otherSurfaceC);
-      intoW.push((solver.lastFromAirWm2 * faceM2) / drawn.stretch);
-      driesW.push((solver.lastEvaporatingWm2 * faceM2) / drawn.stretch);
-    },
-  });
-  const inward = [...depths.keys()].reverse();
-  const soft = inward.filter((i) => isUnderCrust[i]);
-  return {
-    timesS,
-    depthShares: [0, ...inward.map((i) => depths[i]!)],
-    temperaturesC,
-    frontM,
-    halfThicknessM: drawn.meat.halfThicknessM,
-    stages: drawn.stages.map(({ kind, trigger, fire }, i) => ({
-      kind,
-      endS: trigger.by === 'table' ? Infinity : endS[i]!,
-      ...(fire && {
-        fire: {
-          // One of its two faces.
-          watts: (fire.absorbedWm2 * 0.5 * faceM2) / drawn.stretch,
-          isTurned: fire.turnEveryS < Infinity,
-        },
-      }),
-    })),
-    otherSurfaceC,
-    intoW,
-    driesW,
-    bite: { depthShares: soft.map((i) => depths[i]!), timesS: soft.map((i) => reachedS[i]!) },
-  };
 }
 
 /** The longest stretch in which the middle hardly rises. */

@@ -6,13 +6,10 @@ import type { SurfaceFlows } from './surfaceFlows.ts';
 /** Radiation of the foil itself: it is bright [W/(m²·K)]. */
 const FOIL_RADIATION = 0.8;
 
-/** Air and walls as one temperature for the foil, whose bright side takes little of what glows [°C]. */
-export const foilSeesC = (gasC: number, wallRiseK: number, convectionWm2K: number): number =>
-  gasC + (wallRiseK * FOIL_RADIATION) / (convectionWm2K + FOIL_RADIATION);
-
 /**
  * Fills `flows`. Inside the wrap the bark is soaked: no dry layer between surface and front.
  *
+ * @param wallRiseK of walls that foil sees over the air
  * @param implicitS time over which the pool is implicit
  * @param layerM2KW of a layer on the face
  * @param poolKgM2 from which the stage sets out, with its juice
@@ -21,7 +18,8 @@ export const foilSeesC = (gasC: number, wallRiseK: number, convectionWm2K: numbe
  */
 export function solveClosedSurface(
   flows: SurfaceFlows,
-  gasC: number,
+  airC: number,
+  wallRiseK: number,
   convectionWm2K: number,
   implicitS: number,
   cover: Exclude<Cover, { kind: 'open' }>,
@@ -35,39 +33,56 @@ export function solveClosedSurface(
   const inner = effective;
   let outer: number;
   let leakShare = 0;
-  if (cover.kind === 'foil') {
+  let radiantShare = 0;
+  const isFoil = cover.kind === 'foil';
+  if (isFoil) {
+    radiantShare = FOIL_RADIATION / (convectionWm2K + FOIL_RADIATION);
     outer = 1 / (1 / (convectionWm2K + FOIL_RADIATION) + cover.gapM2KW + layerM2KW);
     leakShare = cover.leakShare;
   } else outer = 1 / (1 / cover.transmittanceWm2K + layerM2KW);
 
+  // Air and walls as one temperature: bright foil takes little of what glows.
+  const gasC = airC + radiantShare * wallRiseK;
   let surfaceC = (outer * gasC + inner * interiorC) / (outer + inner);
   let vented = 0;
+  let perKg = 0;
   if (leakShare > 0 && poolKgM2 > 0 && gasC > interiorC) {
     const cut = outer * (1 - leakShare);
     const leakingC = (cut * gasC + inner * interiorC) / (cut + inner);
     const leak = (leakShare * outer * (gasC - leakingC)) / latentHeatJkg(leakingC);
     if (leak * implicitS <= poolKgM2) {
       surfaceC = leakingC;
+      perKg = latentHeatJkg(leakingC);
       vented = leak;
     } else {
       vented = poolKgM2 / implicitS;
-      surfaceC = (outer * gasC + inner * interiorC - vented * latentHeatJkg(leakingC)) / (outer + inner);
+      perKg = latentHeatJkg(leakingC);
+      surfaceC = (outer * gasC + inner * interiorC - vented * perKg) / (outer + inner);
     }
   }
   let fromFront = 0;
+  let spare = 0;
   if (surfaceC > boilingC) {
     // Steam vents; what the pool cannot give comes from the meat.
     surfaceC = boilingC;
     const surplus = outer * (gasC - surfaceC) - inner * (surfaceC - interiorC);
-    const steam = surplus / latentHeatJkg(surfaceC);
+    perKg = latentHeatJkg(surfaceC);
+    const steam = surplus / perKg;
     const fromPool = steam * implicitS <= poolKgM2 ? steam : poolKgM2 / implicitS;
-    fromFront = canDry ? steam - fromPool : 0;
+    if (canDry) fromFront = steam - fromPool;
+    // A piece dried to its middle takes no more than the pool.
+    else spare = surplus - fromPool * perKg;
     vented = fromPool;
   }
   flows.surfaceC = surfaceC;
   flows.frontC = surfaceC;
-  flows.fromAirWm2 = outer * (gasC - surfaceC);
-  flows.evaporatingWm2 = (vented + fromFront) * latentHeatJkg(surfaceC);
+  const fromAir = outer * (gasC - surfaceC) - spare;
+  const radiation = radiantShare * fromAir + radiantShare * convectionWm2K * wallRiseK;
+  flows.fromAirWm2 = fromAir;
+  flows.radiationWm2 = radiation;
+  flows.convectionWm2 = isFoil ? fromAir - radiation : 0;
+  flows.isParted = isFoil;
+  flows.evaporatingWm2 = (vented + fromFront) * perKg;
   flows.intoMeatWm2 = inner * (surfaceC - interiorC);
   flows.wetKgM2S = vented;
   flows.frontKgM2S = fromFront;

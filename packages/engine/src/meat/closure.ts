@@ -23,17 +23,23 @@ export function waterClosure(body: PieceBody, state: Float64Array): number {
   return (now - start) / start;
 }
 
+/** Enthalpy of a half and of the layer on it, above a temperature [J/m²]. */
+export function heldHeatJM2(body: PieceBody, state: Float64Array, aboveC: number): number {
+  let held = 0;
+  for (let i = 0; i <= state[AT.wetCell]!; i++)
+    held +=
+      (body.proteinKgM2[i]! * (body.solidsCapacity + SPECIFIC_HEAT_WATER * body.cellMoisture(state, i)) +
+        state[body.extraAt + i]!) *
+      (state[body.temperatureAt + i]! - aboveC);
+  return held;
+}
+
 /** Of the heat that went in [1]. */
 export function energyClosure(body: PieceBody, state: Float64Array): number {
-  let now = 0;
+  const now = heldHeatJM2(body, state, 0);
   let start = 0;
   for (let i = 0; i < body.cells; i++) {
     const protein = body.proteinKgM2[i]!;
-    if (i <= state[AT.wetCell]!)
-      now +=
-        (protein * (body.solidsCapacity + SPECIFIC_HEAT_WATER * body.cellMoisture(state, i)) +
-          state[body.extraAt + i]!) *
-        state[body.temperatureAt + i]!;
     start += protein * (body.solidsCapacity + SPECIFIC_HEAT_WATER * body.rawMoisture) * body.piece.startC;
   }
   start += body.layerJM2K * body.piece.startC;

@@ -45,6 +45,17 @@ export const hasFatCap = (cut: Cut): boolean => cut.id.startsWith('brisket-');
 export const hasUnlikeFaces = (cut: Cut): boolean =>
   hasMembrane(cut) || SHEETS_WITH_BONE_SIDE.has(cut.id) || cut.id === 'pork-belly';
 
+/** What the face is that is not open meat; `other-side` where nothing but what lies round it makes it another. */
+export type OtherSide = 'bone-side' | 'fat-side' | 'skin-side' | 'other-side';
+
+/** Of a piece whose faces are unlike. */
+export function otherSideOf(cut: Cut): OtherSide {
+  if (hasMembrane(cut) || SHEETS_WITH_BONE_SIDE.has(cut.id)) return 'bone-side';
+  if (cut.isPoultry) return 'bone-side';
+  if (hasFatCap(cut)) return 'fat-side';
+  return cut.id === 'pork-belly' ? 'skin-side' : 'other-side';
+}
+
 /**
  * The faces of a piece and what of its half thickness is meat.
  *

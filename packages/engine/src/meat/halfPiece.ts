@@ -9,7 +9,7 @@
  * @source R. Alexander, Diagonally implicit Runge–Kutta methods for stiff ODEs, SIAM J. Numer. Anal. 14 (1977)
  */
 import type { PieceBody } from './body.ts';
-import { foilSeesC, solveClosedSurface } from './closedSurface.ts';
+import { solveClosedSurface } from './closedSurface.ts';
 import { StepCoefficients } from './coefficients.ts';
 import { browningRate } from './colour.ts';
 import { Interior } from './interior.ts';
@@ -170,7 +170,8 @@ export class HalfPiece {
     else
       solveClosedSurface(
         stage,
-        cover.kind === 'foil' ? foilSeesC(gasC, this.wallRiseK, this.#convectionWm2K) : gasC,
+        gasC,
+        this.wallRiseK,
         this.#convectionWm2K,
         this.implicitS,
         cover,

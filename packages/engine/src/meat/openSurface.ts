@@ -164,9 +164,12 @@ export class OpenSurface {
       const perDeterminant = 1 / (a11 * a22 - a12 * a21);
       let dSurface = (r2 * a12 - r1 * a22) * perDeterminant;
       let dFront = (r1 * a21 - r2 * a11) * perDeterminant;
-      dSurface = dSurface > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dSurface, -NEWTON_CAP_K);
       dFront = dFront > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dFront, -NEWTON_CAP_K);
-      if (frontC + dFront > highestFrontC) dFront = highestFrontC - frontC;
+      if (frontC + dFront > highestFrontC) {
+        dFront = highestFrontC - frontC;
+        dSurface = -(r1 + a12 * dFront) / a11;
+      }
+      dSurface = dSurface > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dSurface, -NEWTON_CAP_K);
       surfaceC += dSurface;
       frontC += dFront;
       if (
@@ -184,11 +187,27 @@ export class OpenSurface {
     }
     // The film cannot give more than there is, whatever the rounding.
     if (filmFlow * implicitS > filmKgM2 && filmFlow > 0) filmFlow = filmKgM2 > 0 ? filmKgM2 / implicitS : 0;
+    const intoMeat = effective * (frontC - interiorC);
+    // A cover or a layer in series passes the heat on: its outer side is the warmer by its resistance.
+    let byConvection = convection * (gasC - surfaceC - heatResistance * fromAir);
+    if (frontC >= highestFrontC) {
+      const latentFront = latentHeat(frontC);
+      const spare = fromAir - latentHeat(surfaceC) * filmFlow - latentFront * frontFlow - intoMeat;
+      // The front boils whatever the bark lets through; a piece dried to its middle takes no more.
+      if (canDry) frontFlow += spare / latentFront;
+      else if (spare > 0) {
+        byConvection *= 1 - spare / fromAir;
+        fromAir -= spare;
+      }
+    }
     flows.surfaceC = surfaceC;
     flows.frontC = frontC;
     flows.fromAirWm2 = fromAir;
+    flows.convectionWm2 = byConvection;
+    flows.radiationWm2 = fromAir - byConvection;
+    flows.isParted = true;
     flows.evaporatingWm2 = latentHeat(surfaceC) * filmFlow + latentHeat(frontC) * frontFlow;
-    flows.intoMeatWm2 = effective * (frontC - interiorC);
+    flows.intoMeatWm2 = intoMeat;
     flows.wetKgM2S = filmFlow;
     flows.frontKgM2S = frontFlow;
     flows.dryShare = dryShare;

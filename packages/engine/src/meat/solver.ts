@@ -5,8 +5,9 @@
  */
 import { saturationTemperatureC } from '../air/saturation.ts';
 import { PieceBody } from './body.ts';
-import { energyClosure, waterClosure } from './closure.ts';
+import { energyClosure, heldHeatJM2, waterClosure } from './closure.ts';
 import { HalfPiece, STAGE_SHARE } from './halfPiece.ts';
+import { type HeatFlows, heatOf, meanHeat } from './heatFlows.ts';
 import { solveBoth } from './middle.ts';
 import type { Cover, Face, MeatParameters, Surroundings } from './parameters.ts';
 import { AT } from './state.ts';
@@ -94,14 +95,15 @@ export class PieceSolver {
   get otherSurfaceC(): number {
     return (this.#lower ?? this.#upper).state[AT.surfaceC]!;
   }
-  /** Heat from the air and heat spent evaporating in the last step, mean of the faces [W/m²]. */
-  get lastFromAirWm2(): number {
-    const { fromAirWm2 } = this.#upper.flows;
-    return this.#lower ? 0.5 * (fromAirWm2 + this.#lower.flows.fromAirWm2) : fromAirWm2;
+  /** Heat in the last step, mean of the faces. */
+  lastHeat(): HeatFlows {
+    const upper = heatOf(this.#upper.flows);
+    return this.#lower ? meanHeat(upper, heatOf(this.#lower.flows)) : upper;
   }
-  get lastEvaporatingWm2(): number {
-    const { evaporatingWm2 } = this.#upper.flows;
-    return this.#lower ? 0.5 * (evaporatingWm2 + this.#lower.flows.evaporatingWm2) : evaporatingWm2;
+  /** Enthalpy above that of the same meat at its temperature when it went on, mean of the faces [J/m²]. */
+  get heldHeatJM2(): number {
+    const held = this.#halves().map(({ body, state }) => heldHeatJM2(body, state, body.piece.startC));
+    return held.reduce((sum, one) => sum + one, 0) / held.length;
   }
   /** Gone into the air since the start, mean of the faces [kg/m²]. */
   get evaporatedKgM2(): number {
@@ -132,6 +134,11 @@ export class PieceSolver {
   get driedDepthM(): number {
     return this.#upper.body.driedDepthM(this.#upper.state);
   }
+  /** The same of the other face. */
+  get otherDriedDepthM(): number {
+    const half = this.#lower ?? this.#upper;
+    return half.body.driedDepthM(half.state);
+  }
   /** Thickness of the bark on the open face, dried glaze included [m]. */
   get barkM(): number {
     return this.#upper.body.barkM(this.#upper.state);
@@ -154,6 +161,14 @@ export class PieceSolver {
   /** The same in the half of the other face. */
   otherCellC(cell: number): number {
     return cellTemperatureC(this.#lower ?? this.#upper, cell);
+  }
+
+  /** Equivalent hours at 95 °C gathered in a cell of the open half, and of the other one; see `doseEverywhere`. */
+  cellDoseH(cell: number): number {
+    return this.state[this.doseAt + cell]!;
+  }
+  otherCellDoseH(cell: number): number {
+    return (this.#lower ?? this.#upper).state[this.doseAt + cell]!;
   }
 
   /** Wets both faces. @param kgM2 per m² of raw outer face */

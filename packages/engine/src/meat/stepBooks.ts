@@ -18,6 +18,8 @@ export function bookStep(half: HalfPiece, setOutC: Float64Array, lastDosed: numb
   const T = body.temperatureAt;
   const slope = body.slopeAt;
   const perImplicitS = 1 / half.implicitS;
+  const carriedBefore = state[AT.waterEnthalpyOut]!;
+  const owedBefore = state[AT.front]!;
   let enthalpy = 0;
   for (let i = 0; i <= k; i++) {
     const endC = endedC[i]!;
@@ -31,7 +33,12 @@ export function bookStep(half: HalfPiece, setOutC: Float64Array, lastDosed: numb
   state[AT.solidFatShare] =
     state[AT.solidFatShare]! * exp(-RENDERING_80_PER_S * stepS * coefficients.middleReleaseRate);
   gatherDose(body, state, begunC, stepS, lastDosed);
-  moveFront(body, state, flows.frontKgM2S * stepS, coefficients.frontWaterKgM2, begunC[k]!);
+  const throughFront = flows.frontKgM2S * stepS;
+  moveFront(body, state, throughFront, coefficients.frontWaterKgM2, begunC[k]!);
+  // What the front owes was not taken out of the cells.
+  const leftKgM2 = coefficients.juiceKgM2 + throughFront - owedBefore + state[AT.front]!;
+  const carried = state[AT.waterEnthalpyOut]! - carriedBefore;
+  flows.withWaterWm2 = (carried - SPECIFIC_HEAT_WATER * body.piece.startC * leftKgM2) / stepS;
 }
 
 function bookSurface(half: HalfPiece): void {

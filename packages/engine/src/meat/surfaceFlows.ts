@@ -7,6 +7,13 @@ export class SurfaceFlows {
   fromAirWm2 = 0;
   evaporatingWm2 = 0;
   intoMeatWm2 = 0;
+  /** of what comes from the air: by moving air and from the walls [W/m²]; both 0 where the cover does not part them */
+  convectionWm2 = 0;
+  radiationWm2 = 0;
+  /** the cover tells convection and radiation apart */
+  isParted = true;
+  /** carried off by the water that leaves the cells in the step, above the start of the piece [W/m²] */
+  withWaterWm2 = 0;
   /** from the other half through the middle [W/m²] */
   fromMiddleWm2 = 0;
   /** from the film, or from the pool inside a wrap [kg/(m²·s)] */
@@ -25,6 +32,9 @@ export class SurfaceFlows {
     this.frontC = stage.frontC;
     this.fromAirWm2 = kept * this.fromAirWm2 + weight * stage.fromAirWm2;
     this.evaporatingWm2 = kept * this.evaporatingWm2 + weight * stage.evaporatingWm2;
+    this.convectionWm2 = kept * this.convectionWm2 + weight * stage.convectionWm2;
+    this.radiationWm2 = kept * this.radiationWm2 + weight * stage.radiationWm2;
+    this.isParted = stage.isParted;
     this.intoMeatWm2 = kept * this.intoMeatWm2 + weight * stage.intoMeatWm2;
     this.fromMiddleWm2 = kept * this.fromMiddleWm2 + weight * stage.fromMiddleWm2;
     this.wetKgM2S = kept * this.wetKgM2S + weight * stage.wetKgM2S;

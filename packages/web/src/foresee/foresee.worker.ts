@@ -1,12 +1,11 @@
 import {
+  acrossFaces,
   assembleForecast,
-  type BiteLine,
   type CookForecast,
   ensembleRunner,
   explainPiece,
   forecastMembers,
   type PieceColumns,
-  type PieceInside,
   PieceTrails,
   PREVIEW_MEMBERS,
   pieceInside,
@@ -116,32 +115,13 @@ function closer(cook: Cook, pieceId: string): Closer {
 /** What happens in the members nearest the 10, 50 and 90 % points of a preview. */
 function inside({ cook, pieceId, zone }: Extract<Ask, { kind: 'inside' }>): Inside {
   const seen = pieceInside(cook, forecast(onlyPiece(cook, pieceId), PREVIEW_MEMBERS), pieceId, zone);
-  const { bite } = seen;
   return {
     pieceId,
     ...(zone && { zone }),
-    field: {
-      timesS: seen.timesS,
-      depthShares: seen.depthShares,
-      temperaturesC: seen.temperaturesC,
-      thicknessM: seen.halfThicknessM,
-      bottom: 'middle',
-      frontM: seen.frontM,
-      ...(bite ? { bite: biteLines(bite) } : {}),
-      ...(seen.stall ? { stall: seen.stall } : {}),
-    },
+    field: { timesS: seen.timesS, ...acrossFaces(seen), ...(seen.stall ? { stall: seen.stall } : {}) },
     why: tellingMoments(seen, Infinity).map((atS) => ({ atS, said: explainPiece(seen, atS) })),
-    ledger: { timesS: seen.timesS, intoW: seen.intoW, driesW: seen.driesW },
+    ledger: { timesS: seen.timesS, heat: seen.heat },
   };
-}
-
-/** Three lines on one set of depths: those that all three members have under their crust. */
-function biteLines({ p10, p50, p90 }: NonNullable<PieceInside['bite']>) {
-  const depthShares = p50.depthShares.filter(
-    (depth) => p10.depthShares.includes(depth) && p90.depthShares.includes(depth),
-  );
-  const on = (line: BiteLine) => depthShares.map((depth) => line.timesS[line.depthShares.indexOf(depth)]!);
-  return { depthShares, p10S: on(p10), p50S: on(p50), p90S: on(p90) };
 }
 
 let lastFormulas: { key: string; reports: ReturnType<typeof formulaReports> } | undefined;

@@ -1,24 +1,57 @@
-import type { Quantity } from '@pitwright/model';
+import type { Quantity, StageKind } from '@pitwright/model';
+import { decimal } from '../figures/number.ts';
+import { stageName } from '../names/words.ts';
 import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
 const ZERO_CELSIUS_K = 273.15;
 
+/** What arrives and what it is spent on [W], as the ledger has it. */
 interface Heat {
   readonly watts: number;
-  readonly dries: Quantity;
+  readonly driesW: number;
+  readonly warmsW: number;
+  /** Leaves again with juice. */
+  readonly juiceW: number;
+  /** Share by the moving air, the rest radiation; missing where the two are not parted. */
+  readonly byAir?: Quantity;
   readonly core: Quantity;
+}
+
+interface Until {
+  readonly until?: Quantity | string;
+  /** What comes then: a kind of stage, or the stall. */
+  readonly next?: StageKind | 'stall';
 }
 
 const celsius = (temperature: Quantity, print: Printer): string =>
   print.temperatureC(temperature.si - ZERO_CELSIUS_K);
 
-/** A share as a cook says it; the ledger has the figure. */
-function sharePart({ si }: Quantity): string {
-  if (si >= 0.9) return 'Nearly all its heat';
-  if (si >= 0.6) return 'Most of its heat';
-  if (si >= 0.4) return 'Half its heat';
-  return si >= 0.15 ? 'Some of its heat' : 'Hardly any of its heat';
+/** Model figures are told no finer than they are good for: to 5 W from 50 W on. */
+const watts = (value: number): string =>
+  `${decimal(Math.abs(value) < 50 ? Math.round(value) : 5 * Math.round(value / 5))} W`;
+
+const PARTS: readonly (readonly [least: number, words: string])[] = [
+  [0.9, 'nearly all'],
+  [0.71, 'three quarters'],
+  [0.58, 'two thirds'],
+  [0.42, 'half'],
+  [0.29, 'a third'],
+  [0.17, 'a quarter'],
+  [0, 'hardly any'],
+];
+const part = (share: number): string => PARTS.find(([least]) => share >= least)![1];
+
+/** `210 W arrive, three quarters by the moving air` */
+function arrives({ watts: total, byAir }: Heat): string {
+  const by = byAir && byAir.si >= 0.17 ? `, ${part(byAir.si)} by the moving air` : '';
+  return `${watts(total)} arrive${by}`;
+}
+
+/** `26 W warm it, while 6 W leave with its juice`; the juice where it is worth a word. */
+function warms({ warmsW, juiceW, watts: total }: Heat): string {
+  const lost = juiceW >= 1 && juiceW >= 0.05 * total ? `, while ${watts(juiceW)} leave with its juice` : '';
+  return `${watts(Math.max(0, warmsW))} warm it${lost}`;
 }
 
 /** What the coals give of all the heat, in the same words. */
@@ -29,33 +62,45 @@ const coalsPart = (share: number): string =>
 const when = (until: Quantity | string, print: Printer): string =>
   typeof until === 'string' ? print.aboutClock(until) : print.elapsedS(until.si);
 
+/** ` The stall begins about 03:10.` */
+function change({ until, next }: Until, print: Printer): string {
+  if (until === undefined) return '';
+  if (next === 'stall') return ` The stall begins about ${when(until, print)}.`;
+  return next
+    ? ` Next, ${stageName(next)}, about ${when(until, print)}.`
+    : ` That ends about ${when(until, print)}.`;
+}
+
 /** `rises 9 °C an hour`, `falls 6 °C an hour`, `stands still` under half a degree. */
 function rises({ si }: Quantity, print: Printer): string {
   if (Math.abs(si) < 0.5) return 'stands still';
   return `${si > 0 ? 'rises' : 'falls'} ${print.differenceK(Math.abs(si))} an hour`;
 }
 
-/** Why a piece is where it is: what holds it back now, and when that ends. One plain sentence each. */
+/** ` and gives off 12 W` */
+const givesOff = (into: number): string => (into <= -1 ? ` It gives off ${watts(-into)}.` : '');
+
+/** Why a piece is where it is: what holds it back now, and when that ends. Two plain sentences at most, with figures. */
 export const explainMessages = messages({
-  'explain.warms': (p: Heat & { surface: Quantity }, print) =>
-    `It warms from the outside in: surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)}.`,
+  'explain.warms': (p: Heat & Until & { surface: Quantity }, print) =>
+    `Its thickness holds it back: ${arrives(p)}; ${watts(p.driesW)} dry it, ${warms(p)}. Surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)}.${change(p, print)}`,
   'explain.stall': (p: Heat & { until: Quantity | string; ends: string }, print) =>
-    `The stall: juice comes out and drying it off takes ${sharePart(p.dries).toLowerCase()}. The middle hangs at ${celsius(p.core, print)} until about ${when(p.until, print)}; ${STALL_ENDS[p.ends] ?? p.ends} ends it sooner.`,
-  'explain.dries': (p: Heat & { rise: Quantity; until?: Quantity | string }, print) =>
-    `${sharePart(p.dries)} dries it; the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.`,
+    `The stall: ${arrives(p)}, and ${watts(p.driesW)} dry its juice off; ${warms(p)}. The middle hangs at ${celsius(p.core, print)} until about ${when(p.until, print)}; ${STALL_ENDS[p.ends] ?? p.ends} ends it sooner.`,
+  'explain.dries': (p: Heat & Until & { rise: Quantity }, print) =>
+    `${arrives(p)}; ${watts(p.driesW)} dry it, ${warms(p)}. The middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.${change(p, print)}`,
+  'explain.wrapped': (p: Heat & Until & { rise: Quantity }, print) =>
+    `In foil next to nothing dries: ${arrives(p)}, ${warms(p)}. The middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}; only its thickness holds it back.${change(p, print)}`,
   'explain.coals': (
-    p: Heat & { watts: number; coals: number; turned: number; side: Quantity; rise: Quantity },
+    p: Heat & Until & { coals: number; turned: number; side: Quantity; rise: Quantity },
     print,
   ) =>
-    `${p.turned > 0 ? 'Over the coals, turned' : 'Over the coals'}: ${coalsPart(p.coals / p.watts)} shines up from them. The side towards them is at ${celsius(p.side, print)}, the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.`,
-  'explain.wrapped': (p: Heat & { rise: Quantity }, print) =>
-    `In foil next to nothing dries: the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}. Only its thickness holds it back.`,
+    `${p.turned > 0 ? 'Over the coals, turned' : 'Over the coals'}: ${coalsPart(p.coals / p.watts)} shines up from them; ${watts(p.driesW)} of ${watts(p.watts)} dry it, ${warms(p)}. The side towards them is at ${celsius(p.side, print)}, the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.${change(p, print)}`,
   'explain.held': (p: Heat & { ends: string }, print) =>
-    `Drying through the bark takes ${sharePart(p.dries).toLowerCase()}: the middle stays at ${celsius(p.core, print)}. That does not end by itself; ${STALL_ENDS[p.ends] ?? p.ends} ends it.`,
-  'explain.rests': (p: { core: Quantity; surface: Quantity }, print) =>
-    `Off the heat: surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)} and falling; it goes on softening while it is hot.`,
-  'explain.evens-out': (p: { core: Quantity; surface: Quantity }, print) =>
-    `Off the heat: the outside, ${celsius(p.surface, print)}, still warms the middle, now ${celsius(p.core, print)}.`,
+    `Drying through the bark takes ${watts(p.driesW)} of the ${watts(p.watts)} that arrive: the middle stays at ${celsius(p.core, print)}. That does not end by itself; ${STALL_ENDS[p.ends] ?? p.ends} ends it.`,
+  'explain.rests': (p: { core: Quantity; surface: Quantity; watts: number }, print) =>
+    `Off the heat: surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)} and falling; it goes on softening while it is hot.${givesOff(p.watts)}`,
+  'explain.evens-out': (p: { core: Quantity; surface: Quantity; watts: number }, print) =>
+    `Off the heat: the outside, ${celsius(p.surface, print)}, still warms the middle, now ${celsius(p.core, print)}.${givesOff(p.watts)}`,
 });
 
 /** What would end it, by what the piece lies in. */

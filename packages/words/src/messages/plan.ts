@@ -76,7 +76,9 @@ export const planMessages = messages({
   'plan.section.formulas': () => 'Sauce, rub, spritz',
   'plan.section.cautions': () => 'Cautions for the whole cook',
 
-  'plan.section.ledger': () => 'Where its heat goes, of one item',
+  'plan.section.ledger': () => 'Where its heat comes from and where it goes, of one item',
+  'plan.section.inside': () => 'Its inside',
+  'plan.why.in-all': () => 'to the table',
   'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
   'plan.why.member': () =>
     'Told of one try, the one whose finish is nearest the middle, put on at the planned hour.',

@@ -92,9 +92,17 @@ export const INSIDE: DepthTimeField = {
   stall: { fromS: before(11), toS: before(8.5), lowC: 69, highC: 73 },
 };
 
+const driesAt = (t: number): number => (t < 0.55 ? 36 * (1 - Math.exp(-t * 30)) : 4);
+
 export const LEDGER: HeatLedger = {
   letter: 'A',
   timesS: INSIDE.timesS,
-  intoW: steps.map((t) => 40 + 160 * Math.exp(-t * 6)),
-  driesW: steps.map((t) => (t < 0.55 ? 36 * (1 - Math.exp(-t * 30)) : 4)),
+  heat: {
+    convection: steps.map((t) => 22 + 90 * Math.exp(-t * 6)),
+    radiation: steps.map((t) => 18 + 70 * Math.exp(-t * 6)),
+    still: steps.map(() => 0),
+    evaporation: steps.map((t) => driesAt(t)),
+    warming: steps.map((t) => 38 + 160 * Math.exp(-t * 6) - driesAt(t)),
+    juice: steps.map(() => 2),
+  },
 };
