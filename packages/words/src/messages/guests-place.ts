@@ -53,7 +53,6 @@ export const guestsPlaceMessages = messages({
   'web.guests.when': () => 'When',
   'web.guests.hour': () => 'On the table',
   'web.guests.until': () => 'Served until',
-  'web.guests.sunset': (p: { hour: string }) => `Sunset ${p.hour}.`,
 
   'web.guests.risk': () => 'Somebody at risk eats with us',
   'web.guests.risk.who': () => 'Pregnant, under five, old, or with weak defences.',

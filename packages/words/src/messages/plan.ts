@@ -82,12 +82,10 @@ export const planMessages = messages({
   'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
   'plan.why.member': () =>
     'Told of one try, the one whose finish is nearest the middle, put on at the planned hour.',
-  'plan.piece.each': (p: { mass: Quantity }, print) => `${print.quantity(p.mass)} each`,
   'plan.piece.bone-in': () => 'bone in',
   'plan.piece.place': (p: { place: string }) =>
     p.place === 'hot' ? 'hot end' : p.place === 'cool' ? 'cool end' : 'middle of the grate',
   'plan.piece.on': () => 'on',
-  'plan.piece.on-pinned': () => 'on, set by hand',
   'plan.piece.latest': (p: { at: string }, print) => `can go on until ${print.clock(p.at)}`,
   'plan.piece.bite': (p: { bite: string; from: string; to: string; middle: string }, print) =>
     `${biteName(p.bite as Bite)} ${print.clockRange(p.from, p.to)}, half of the tries by ${print.aboutClock(p.middle)}`,

@@ -66,7 +66,6 @@ export const runSheetMessages = messages({
   'web.run.free.none': () => 'None of an hour or more.',
   'web.run.free.line': (p: { day: string; range: string }) => `${p.day} ${p.range}`,
   'web.run.list': () => 'Every job in its order',
-  'web.run.walk': (p: { number: number }) => `walk ${p.number}`,
   'web.run.print': () => 'Print for the fridge and the pit',
   'web.run.calendar': () => 'Into the calendar',
 });

@@ -68,7 +68,6 @@ export const webMessages = messages({
   'web.redo': () => 'Redo',
   'web.nothing-to-undo': () => 'Nothing to undo',
 
-  'web.light': () => 'Light',
   'web.light.by-clock': () => 'by the clock',
   'web.light.paper': () => 'paper',
   'web.light.lamp': () => 'lamp',
@@ -140,7 +139,6 @@ export const webMessages = messages({
   'web.shelf.file-problems': (p: { file: string; count: number }) =>
     p.count === 1 ? `${p.file}: one thing to mend` : `${p.file}: ${p.count} things to mend`,
   'web.shelf.file-line': (p: { line: number; column: number }) => `Line ${p.line}, column ${p.column}:`,
-  'web.shelf.file-unread': (p: { file: string }) => `${p.file} cannot be read as a cook file.`,
 
   'web.new.answer': (p: { what: string; people: number; day: string; hour: string }) =>
     `${p.what} for **${p.people}**, ${p.day} at **${p.hour}**.`,
