@@ -52,10 +52,20 @@ const perClass = TOLD_CLASSES.map((told) => {
   return `| ${told} | ${of(plan).length} | ${means(of(plan))} | ${means(of(probe))} |`;
 });
 
+/** Of the mean of these. */
+const standardError = (values: readonly number[]): number => {
+  const middle = mean(values);
+  const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0);
+  return Math.sqrt(squares / (values.length - 1) / values.length);
+};
+
 const verdict = (name: string, rows: readonly ScoredWord[]): string => {
   const against = (other: number): string =>
     `${score(rows) < other ? 'better' : '**worse**'} (${score(rows).toFixed(3)} against ${other.toFixed(3)})`;
-  return `- ${name}: ${against(tender(rows))} than always saying "tender", ${against(often(rows))} than the frequencies.`;
+  const apart = rows.map(
+    ({ word, chances }) => rankedScore(chances, word.told) - rankedScore(ALWAYS_TENDER, word.told),
+  );
+  return `- ${name}: ${against(tender(rows))} than always saying "tender" (their difference is known to ± ${standardError(apart).toFixed(3)}), ${against(often(rows))} than the frequencies.`;
 };
 
 const page = `# Told bites of measured cooks

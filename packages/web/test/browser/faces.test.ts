@@ -109,6 +109,24 @@ describe('what a person can change', () => {
       .waitFor({ state: 'attached' });
     await noWiderThan(page, 390);
 
+    await page.getByRole('button', { name: 'More of stage 1' }).click();
+    await more.getByRole('button', { name: 'Lay it over the coals' }).click();
+    expect(await more.getByLabel('To the coals lies').locator('option').allTextContents()).toEqual([
+      'the meat side',
+      'the bone side',
+    ]);
+    await more.getByLabel('From the coals to the meat').fill('60 cm');
+    await more.getByLabel('From the coals to the meat').press('Enter');
+    await more.getByLabel('Turned over every').fill('20 min');
+    await more.getByLabel('Turned over every').press('Enter');
+    await noWiderThan(page, 390);
+    await page.getByRole('button', { name: 'More of stage 1' }).click();
+    await page
+      .locator('.stage-told')
+      .getByText(/over the coals at 0\.6\sm, the bone side to them/)
+      .waitFor();
+    await page.getByText(/go by the thermometer in the coldest part, never by colour/).waitFor();
+
     await page.getByRole('button', { name: 'Another stage' }).click();
     const last = page.locator('.stages select').filter({ hasText: 'chill' }).last();
     await last.selectOption('chill');

@@ -1,6 +1,8 @@
+import { findCut } from '@pitwright/engine';
 import {
   COALS,
   type Coals,
+  type CutId,
   type DirectHeat,
   FIRE_SHIELDS,
   FIRE_SIDES,
@@ -17,17 +19,27 @@ import { Told } from './told.tsx';
 import { WrittenFigure } from './written-figure.tsx';
 
 /** When it is first laid over the coals: common practice, no source. */
-const FIRST: DirectHeat = { side: 'meat', distance: quantity('length', 20, 'cm') };
+const FIRST_DISTANCE = quantity('length', 20, 'cm');
 const ACROSS = quantity('length', 30, 'cm');
 const TURN = quantity('time', 5, 'min');
 
+/** The sides that a cut has, the one that is laid to the coals first. */
+function sidesOf(cutId: CutId): readonly [FireSide, FireSide] {
+  const cut = findCut(cutId);
+  if (cut?.isPoultry) return ['skin', 'bone'];
+  if (cut?.tissue.endsWith('ribs')) return ['bone', 'meat'];
+  if (cutId === 'pork-belly') return ['meat', 'skin'];
+  return ['meat', cut?.hasBone ? 'bone' : 'fat'];
+}
+
 /** Over the coals, or away from them; which side lies to them, how far off, what stands between, how often it is turned. */
-export function OverCoals({ stage, tell }: { stage: Stage; tell: Tell<Stage> }) {
+export function OverCoals({ cut, stage, tell }: { cut: CutId; stage: Stage; tell: Tell<Stage> }) {
   const { text } = useWords();
   const { direct } = stage;
+  const sides = sidesOf(cut);
   if (!direct)
     return (
-      <Key kind="plain" onClick={() => tell({ direct: FIRST })}>
+      <Key kind="plain" onClick={() => tell({ direct: { side: sides[0], distance: FIRST_DISTANCE } })}>
         {text('web.stage.coals-over')}
       </Key>
     );
@@ -43,7 +55,7 @@ export function OverCoals({ stage, tell }: { stage: Stage; tell: Tell<Stage> }) 
           value={direct.side}
           onChange={(event) => change({ side: event.target.value as FireSide })}
         >
-          {FIRE_SIDES.map((side) => (
+          {FIRE_SIDES.filter((side) => sides.includes(side) || side === direct.side).map((side) => (
             <option key={side} value={side}>
               {text(`web.side.${side}`)}
             </option>
@@ -55,7 +67,7 @@ export function OverCoals({ stage, tell }: { stage: Stage; tell: Tell<Stage> }) 
         kind="length"
         value={direct.distance}
         limits={STAGE_LIMITS.distance}
-        example={FIRST.distance}
+        example={FIRST_DISTANCE}
         isNeeded
         onKeep={(distance) => distance && change({ distance })}
       />

@@ -1,4 +1,5 @@
 import {
+  type CutId,
   FOIL_WRAPS,
   isWaiting,
   PAPER_WRAPS,
@@ -40,7 +41,7 @@ const SPRITZ_MASS = { min: 1, max: 1000, unit: 'g' } as const;
 const SPRITZ_VOLUME = { min: 1, max: 1000, unit: 'mL' } as const;
 
 /** What else a stage can be: how it is wrapped, what is poured or sprayed, where it happens and how hot it is there. */
-export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell<Stage> }) {
+export function StageMore(props: { cook: OfPieces; cut: CutId; stage: Stage; tell: Tell<Stage> }) {
   const { text } = useWords();
   const { cook, stage, tell } = props;
   const wraps: readonly Wrap[] =
@@ -111,7 +112,9 @@ export function StageMore(props: { cook: OfPieces; stage: Stage; tell: Tell<Stag
           onKeep={(pit) => tell({ pit })}
         />
       )}
-      {isWaiting(stage.kind) || place !== 'pit' ? null : <OverCoals stage={stage} tell={tell} />}
+      {isWaiting(stage.kind) || place !== 'pit' ? null : (
+        <OverCoals cut={props.cut} stage={stage} tell={tell} />
+      )}
       {isWaiting(stage.kind) || isWrapped(stage) ? null : <Spritzing stage={stage} tell={tell} />}
     </div>
   );

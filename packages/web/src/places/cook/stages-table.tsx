@@ -170,7 +170,12 @@ export function StagesTable<T extends OfPieces>(props: {
                 {openIndex === index ? (
                   <tr className="stage-more-row">
                     <td colSpan={planned ? 6 : 4}>
-                      <StageMore cook={cook} stage={stage} tell={(told) => change(index, told)} />
+                      <StageMore
+                        cook={cook}
+                        cut={piece.cut}
+                        stage={stage}
+                        tell={(told) => change(index, told)}
+                      />
                     </td>
                   </tr>
                 ) : null}
