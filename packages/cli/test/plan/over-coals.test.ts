@@ -77,6 +77,15 @@ describe('half birds finished over the coals', () => {
     expect(report.plan.tasks.map(({ kind }) => kind)).toContain('to-coals');
   });
 
+  test('seared first, it is laid away from the coals by a job as well', () => {
+    const seared = cookOf(
+      fileOf('').replace('        until: core 68 °C\n', `        for: 15 min\n${over('')}`),
+    );
+    const text = planText(gatherReport(seared, forecastCook(seared, { members: 8, seed: 3 })), print);
+    expect(text).toMatch(/A on: half chickens, over the coals, skin side to/u);
+    expect(text).toMatch(/A away from the coals\./u);
+  });
+
   test('colour is no sign, and fat flares: said once each', () => {
     const ids = report.notices.map(({ id }) => id);
     expect(ids.filter((id) => id === 'safety.coals-colour')).toHaveLength(1);

@@ -91,7 +91,8 @@ export function wallRiseK(fluxWm2: number, wallC: number): number {
   };
   const wallK = wallC + ZERO_CELSIUS_K;
   const wanted = law(wallK) + fluxWm2 / STEFAN_BOLTZMANN;
-  return rootBetween((riseK) => wanted - law(wallK + riseK), -MOST_FALL_K, MOST_RISE_K, CLOSE_K);
+  return rootBetween((riseK) => wanted - law(wallK + riseK), LEAST_WALL_K - wallK, MOST_RISE_K, CLOSE_K);
 }
-const MOST_FALL_K = 150;
+/** Colder than any pan of water makes it; the law still climbs there. */
+const LEAST_WALL_K = 200;
 const MOST_RISE_K = 1500;

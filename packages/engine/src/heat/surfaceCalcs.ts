@@ -15,7 +15,7 @@ import {
   naturalNusselt,
   rayleighNumber,
 } from './convection.ts';
-import { radiationWm2K } from './radiation.ts';
+import { discViewFactor, radiationWm2K } from './radiation.ts';
 import { wetSurface } from './wetSurface.ts';
 
 const room = 'heat';
@@ -265,10 +265,32 @@ const stepResponse: CalcSpec = {
   },
 };
 
+const discView: CalcSpec = {
+  name: 'disc-view-factor',
+  room,
+  summary: 'from one disc to a parallel one on its axis',
+  inputs: [
+    quantityInput('from-diameter', 'length', { range: [0.001, 100, 'm'] }),
+    quantityInput('to-diameter', 'length', { range: [0.001, 100, 'm'] }),
+    quantityInput('distance', 'length', { range: [0.001, 100, 'm'] }),
+  ],
+  outputs: [{ name: 'view-factor', unit: '1', kind: 'fraction' }],
+  source: 'Howell, catalogue of configuration factors, C-41',
+  page,
+  evaluate: (inputs) => ({
+    'view-factor': discViewFactor(
+      numberOf(inputs, 'from-diameter') / 2,
+      numberOf(inputs, 'to-diameter') / 2,
+      numberOf(inputs, 'distance'),
+    ),
+  }),
+};
+
 export const surfaceCalcs: readonly CalcSpec[] = [
   naturalConvection,
   forcedConvection,
   radiationExchange,
+  discView,
   wallTransmittance,
   wetSurfaceCalc,
   stepResponse,

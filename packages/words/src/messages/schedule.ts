@@ -30,7 +30,7 @@ const JOBS: Readonly<Record<string, string>> = {
   glaze: 'the glaze',
   'test-bite': 'the test',
   'to-oven': 'into the oven',
-  'to-coals': 'over the coals',
+  'to-coals': 'to the coals or away',
   'take-off': 'off the pit',
   rest: 'the rest',
   hold: 'the box',

@@ -48,7 +48,8 @@ export const shortTaskMessages = messages({
   },
   'task.short.test-bite': (p: OnPieces) => `Test ${p.pieces}.`,
   'task.short.to-oven': (p: OnPieces) => `${p.pieces} to the oven.`,
-  'task.short.to-coals': (p: OnPieces & OverCoals, print) => `${p.pieces}${overCoals(p, print, ' ')}.`,
+  'task.short.to-coals': (p: OnPieces & OverCoals, print) =>
+    `${p.pieces}${p.side ? overCoals(p, print, ' ') : ' away from the coals'}.`,
   'task.short.take-off': (p: OnPieces) => `${p.pieces} off.`,
   'task.short.ash-out': () => 'Cold ash into the metal can.',
 });
@@ -104,7 +105,9 @@ export const taskMessages = messages({
     `Test ${p.pieces}${p.bite ? `: ${TESTS[p.bite as Bite]}` : ''}.`,
   'task.to-oven': (p: OnPieces) => `${p.pieces} into the oven.`,
   'task.to-coals': (p: OnPieces & OverCoals, print) =>
-    `${p.pieces}${overCoals(p, print, ' ')}. Stay by it: fat flares.`,
+    p.side
+      ? `${p.pieces}${overCoals(p, print, ' ')}. Stay by it: fat flares.`
+      : `${p.pieces} away from the coals.`,
   'task.take-off': (p: OnPieces) => `${p.pieces} off, onto a clean tray.`,
   'task.rest': (p: OnPieces) => `Let ${p.pieces} rest.`,
   'task.hold': (p: OnPieces) => `${p.pieces} into the box, lid shut.`,

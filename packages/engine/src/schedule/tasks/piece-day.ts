@@ -224,7 +224,8 @@ function changeKind(stage: Stage, before: Stage, wasWrapped: boolean, isInOven: 
   if (stage.kind === 'foil' || stage.kind === 'paper') return 'wrap';
   if (stage.kind === 'glazed') return 'glaze';
   if (wasWrapped) return 'unwrap';
-  return stage.direct && !before.direct ? 'to-coals' : 'look';
+  // Over them, or away from them.
+  return (stage.direct === undefined) === (before.direct === undefined) ? 'look' : 'to-coals';
 }
 
 /** Opening the foil and brushing the first coat are one job; so are wrapping and carrying to the oven. */
