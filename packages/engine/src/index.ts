@@ -13,6 +13,7 @@ export {
 export { readWritten, type WrittenInputs } from './calc/written.ts';
 export { type Foresee, withAlternatives } from './choices/alternatives.ts';
 export { type AcrossFaces, acrossFaces } from './forecast/across.ts';
+export { variantsOf } from './choices/variants.ts';
 export {
   assembleForecast,
   forecastCook,
@@ -91,6 +92,7 @@ export {
   type JuicinessWord,
 } from './meat/eaten.ts';
 export { hasFatCap, type OtherSide } from './meat/faces.ts';
+export { MODELLED_AIR_C, ordinaryMassKg } from './meat/ordinary.ts';
 export {
   CURVES,
   EDGES,

@@ -4,10 +4,12 @@ type FieldProps = InputHTMLAttributes<HTMLInputElement> & {
   readonly label: ReactNode;
   /** What is wrong and what would be right. */
   readonly problem?: string | undefined;
+  /** What is worth a second look, where there is no problem. */
+  readonly remark?: string | undefined;
 };
 
 /** A line to write on. */
-export function Field({ label, problem, ...input }: FieldProps) {
+export function Field({ label, problem, remark, ...input }: FieldProps) {
   const id = useId();
   return (
     <div className={problem ? 'field bad' : 'field'}>
@@ -17,11 +19,15 @@ export function Field({ label, problem, ...input }: FieldProps) {
         autoComplete="off"
         {...input}
         aria-invalid={problem ? true : undefined}
-        aria-describedby={problem ? `${id}-problem` : undefined}
+        aria-describedby={problem || remark ? `${id}-said` : undefined}
       />
       {problem ? (
-        <span className="field-error" id={`${id}-problem`}>
+        <span className="field-error" id={`${id}-said`}>
           {problem}
+        </span>
+      ) : remark ? (
+        <span className="field-remark small" id={`${id}-said`}>
+          {remark}
         </span>
       ) : null}
     </div>

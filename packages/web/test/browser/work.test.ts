@@ -53,6 +53,16 @@ describe('a new cook', () => {
     await page.locator('.bands svg').first().waitFor();
   });
 
+  test('a figure out of the ordinary is remarked on and taken all the same', async () => {
+    await page.goto(`${app.url}new`);
+    await page.getByLabel('One weighs').fill('6 lb');
+    await page.getByText(/Most loin rib racks weigh .+ If yours is another, go on/).waitFor();
+    await page.getByLabel('Held at the grate at').fill('600 °F');
+    await page.getByText(/What is foreseen is made for air of 60\s°C to 200\s°C/).waitFor();
+    await page.getByRole('button', { name: 'Make the plan' }).click();
+    await page.waitForURL(/\/cook\//);
+  });
+
   test('says what is wrong with a weight and what would be right', async () => {
     await page.goto(app.url);
     await page.getByRole('button', { name: 'A new cook' }).click();
@@ -61,6 +71,17 @@ describe('a new cook', () => {
     await page.getByRole('button', { name: 'Make the plan' }).click();
     expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-invalid'))).toBe('true');
   });
+});
+
+test('another way is taken in one press and taken back by one undo', async () => {
+  await settleIn(page, app.url);
+  await openCook(page, app.url, 'regatta-dinner');
+  await page.getByRole('button', { name: /^Take this one: Wrap D when its bark is set/ }).click();
+  await page.getByRole('button', { name: /^D, / }).click();
+  const stage = page.getByLabel('Stage 2', { exact: true });
+  await expect.poll(() => stage.inputValue()).toBe('foil');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect.poll(() => stage.inputValue()).toBe('paper');
 });
 
 describe('the page of a cook', () => {

@@ -277,6 +277,10 @@ export const webMessages = messages({
   'web.measure.grate-probe': () => 'The grate beside it is at',
   'web.figure.such': (p: { example: string }) => `such as ${p.example}`,
   'web.figure.unread': (p: { example: string }) => `Write it with its unit, such as ${p.example}.`,
+  'web.remark.mass': (p: { cut: string; low: string; high: string }) =>
+    `Most ${p.cut} weigh ${p.low} to ${p.high} each. If yours is another, go on.`,
+  'web.remark.heat': (p: { low: string; high: string }) =>
+    `What is foreseen is made for air of ${p.low} to ${p.high}. Outside of that take it as a rough guess.`,
   'web.figure.outside': (p: { low: string; high: string }) => `Between ${p.low} and ${p.high}.`,
   'web.piece.start-by-hand': (p: { hour: string }) => `You set it to go on at ${p.hour}.`,
   'web.piece.start-free': () => 'Let the plan choose',
@@ -470,6 +474,7 @@ export const webMessages = messages({
   'web.compare.as-is': () => 'As it stands, by its sign',
   'web.compare.on-time': () => 'on time',
   'web.compare.take': () => 'Take this one',
+  'web.way.take-of': (p: { way: string }) => `Take this one: ${p.way}`,
   'web.compare.same': () =>
     'Both with the same start and the same days; bark, colour and juiciness at the table.',
   'web.grip.table': () => 'Serving hour',

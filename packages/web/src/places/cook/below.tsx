@@ -64,7 +64,7 @@ const Drawn = memo(function Drawn(props: BelowProps) {
         />
       ) : null}
       <TwoDays report={foresight} />
-      <Notes foresight={foresight} />
+      <Notes cook={cook} foresight={foresight} onKeep={props.onKeep} />
     </>
   );
 });

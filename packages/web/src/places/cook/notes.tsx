@@ -1,10 +1,11 @@
 import type { Alternative, CookPlan, Notice as StandingNotice } from '@pitwright/engine';
-import type { NoticeLevel, Said } from '@pitwright/model';
+import type { Cook, NoticeLevel, Said } from '@pitwright/model';
 import type { Foresight } from '../../foresee/messages.ts';
 import { useIsNarrow } from '../../parts/narrow.ts';
 import { Notice, StandingLine } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
+import { TakeWay } from '../take-way.tsx';
 
 const ORDER: Readonly<Record<NoticeLevel, number>> = { stop: 0, caution: 1, information: 2 };
 const levelOf = (said: Said): NoticeLevel => said.level ?? 'information';
@@ -44,7 +45,7 @@ function otherWays(plan: CookPlan, words: (said: Said) => string): Alternative[]
 }
 
 /** What must be said about the plan: what does not fit, what would, cautions, and answers not used yet. */
-export function Notes(props: { foresight: Foresight }) {
+export function Notes(props: { cook: Cook; foresight: Foresight; onKeep: (cook: Cook) => void }) {
   const { text, print } = useWords();
   const { plan, forecast, notices } = props.foresight;
   const words = (said: Said) => saidWords(said, print);
@@ -81,7 +82,8 @@ export function Notes(props: { foresight: Foresight }) {
                 {text('web.cook.buys', { what: way.buys.map(words).join('; ') })}{' '}
                 {way.costs.length > 0
                   ? text('web.cook.costs', { what: way.costs.map(words).join('; ') })
-                  : null}
+                  : null}{' '}
+                <TakeWay cook={props.cook} way={way} onKeep={props.onKeep} />
               </li>
             ))}
           </ul>

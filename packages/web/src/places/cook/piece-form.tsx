@@ -17,6 +17,7 @@ import { Stepper } from '../../parts/stepper.tsx';
 import { useWords } from '../../words.tsx';
 import { CutPick } from '../new-cook/cut-pick.tsx';
 import { bitesOf } from '../new-cook/sensible.ts';
+import { useRemarks } from '../remarks.ts';
 import { pieceName } from './band-data.ts';
 import { setPiece, type Tell, type Telling } from './edit.ts';
 import { OwnSides } from './own-sides.tsx';
@@ -72,6 +73,7 @@ const fitting = (piece: Piece, told: Telling<Piece>): Telling<Piece> =>
   ownMisfit({ ...piece, ...told } as Piece) ? { ...told, own: undefined } : told;
 
 function PieceFields({ piece, tell }: { piece: Piece; tell: Tell<Piece> }) {
+  const remarks = useRemarks();
   const { text, print } = useWords();
   const cut = findCut(piece.cut);
   const toCut = (next: CutId) => {
@@ -104,6 +106,7 @@ function PieceFields({ piece, tell }: { piece: Piece; tell: Tell<Piece> }) {
         value={piece.mass}
         limits={PIECE_LIMITS.mass}
         example={usualMass(piece.cut)}
+        remark={remarks.ofMass(piece.cut, piece.mass)}
         onKeep={(mass) => tell({ mass })}
       />
       <WrittenFigure

@@ -11,6 +11,7 @@ import {
 } from '@pitwright/model';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
+import { useRemarks } from '../remarks.ts';
 import type { OfPieces, Tell, Telling } from './edit.ts';
 import { OverCoals, useCoalsWords } from './over-coals.tsx';
 import { Told } from './told.tsx';
@@ -43,6 +44,7 @@ const SPRITZ_VOLUME = { min: 1, max: 1000, unit: 'mL' } as const;
 /** What else a stage can be: how it is wrapped, what is poured or sprayed, where it happens and how hot it is there. */
 export function StageMore(props: { cook: OfPieces; cut: CutId; stage: Stage; tell: Tell<Stage> }) {
   const { text } = useWords();
+  const remarks = useRemarks();
   const { cook, stage, tell } = props;
   const wraps: readonly Wrap[] =
     stage.kind === 'foil' ? FOIL_WRAPS : stage.kind === 'paper' ? PAPER_WRAPS : [];
@@ -109,6 +111,7 @@ export function StageMore(props: { cook: OfPieces; cut: CutId; stage: Stage; tel
             cook.pit?.temperature ??
             quantity('temperature', 121, '°C')
           }
+          remark={remarks.ofHeat(stage.pit)}
           onKeep={(pit) => tell({ pit })}
         />
       )}

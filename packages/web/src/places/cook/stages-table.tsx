@@ -16,6 +16,7 @@ import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { useWords } from '../../words.tsx';
 import { asKind, type OfPieces, setStages, withTold } from './edit.ts';
+import { withNextStage } from './next-stage.ts';
 import { useOrigins } from './origins.ts';
 import { StageMore, useMoreWords } from './stage-more.tsx';
 import { WrittenFigure } from './written-figure.tsx';
@@ -42,9 +43,6 @@ function endFor(word: EndWord): StageEnd {
   }
 }
 
-/** What another stage is, until it is told: the first of these that the piece has not yet. */
-const ADDED: readonly StageKind[] = ['foil', 'paper', 'glazed'];
-
 /** The stages of a piece, each with what ends it and when that is expected. All of it can be changed here. */
 export function StagesTable<T extends OfPieces>(props: {
   /** A cook, or the recipe that it is made from. */
@@ -61,8 +59,6 @@ export function StagesTable<T extends OfPieces>(props: {
     keep(piece.stages.with(index, withTold(piece.stages[index]!, part)));
   const [openIndex, setOpenIndex] = useState<number>();
   const moreWords = useMoreWords();
-  const newKind = ADDED.find((kind) => !piece.stages.some((stage) => stage.kind === kind)) ?? 'foil';
-  const addBefore = piece.stages.findIndex((stage) => isWaiting(stage.kind));
   return (
     <>
       <table className="stages">
@@ -185,18 +181,7 @@ export function StagesTable<T extends OfPieces>(props: {
         </tbody>
       </table>
       <div className="keys">
-        <Key
-          onClick={() =>
-            keep(
-              piece.stages.toSpliced(addBefore < 0 ? piece.stages.length : addBefore, 0, {
-                kind: newKind,
-                until: endFor('clock'),
-              }),
-            )
-          }
-        >
-          {text('web.stage.add')}
-        </Key>
+        <Key onClick={() => keep(withNextStage(piece))}>{text('web.stage.add')}</Key>
       </div>
     </>
   );

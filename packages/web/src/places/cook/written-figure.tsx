@@ -20,6 +20,8 @@ export function WrittenFigure<K extends Kind>(props: {
   example: Quantity<K>;
   /** Never empty: what is told stays until another figure is. */
   isNeeded?: boolean;
+  /** What is worth a second look in the figure as it is kept. */
+  remark?: string | undefined;
   onKeep: (value: Quantity<K> | undefined) => void;
 }) {
   const { text, print } = useWords();
@@ -59,12 +61,16 @@ export function WrittenFigure<K extends Kind>(props: {
         {...line}
         placeholder={isNeeded ? undefined : text('web.figure.such', { example })}
         aria-invalid={problem ? true : undefined}
-        aria-describedby={problem ? `${id}-problem` : undefined}
+        aria-describedby={problem || props.remark ? `${id}-said` : undefined}
         onKeyDown={onEnter}
       />
       {problem ? (
-        <span className="field-error small" id={`${id}-problem`}>
+        <span className="field-error small" id={`${id}-said`}>
           {problem}
+        </span>
+      ) : props.remark ? (
+        <span className="field-remark small" id={`${id}-said`}>
+          {props.remark}
         </span>
       ) : null}
     </span>

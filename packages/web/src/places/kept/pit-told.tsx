@@ -5,6 +5,7 @@ import { Pick } from '../../parts/field.tsx';
 import { useWords } from '../../words.tsx';
 import { withTold } from '../cook/edit.ts';
 import { WrittenFigure } from '../cook/written-figure.tsx';
+import { useRemarks } from '../remarks.ts';
 import { WrittenLine } from './written-line.tsx';
 
 const GAUGES = ['grate', 'lid', 'set-point'] as const;
@@ -12,6 +13,7 @@ const GAUGES = ['grate', 'lid', 'set-point'] as const;
 /** Everything that was told of a pit, each line to be written over where it stands. */
 export function PitTold(props: { pit: Pit; onKeep: (pit: Pit) => void }) {
   const { text } = useWords();
+  const remarks = useRemarks();
   const { pit, onKeep } = props;
   const set =
     <F extends keyof Pit>(field: F) =>
@@ -34,6 +36,7 @@ export function PitTold(props: { pit: Pit; onKeep: (pit: Pit) => void }) {
         limits={PIT_LIMITS.temperature}
         example={quantity('temperature', 121, '°C')}
         isNeeded
+        remark={remarks.ofHeat(pit.temperature)}
         {...told('temperature')}
       />
       <Choice

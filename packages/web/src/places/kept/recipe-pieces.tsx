@@ -8,12 +8,14 @@ import { useWords } from '../../words.tsx';
 import { setPiece } from '../cook/edit.ts';
 import { StagesTable } from '../cook/stages-table.tsx';
 import { WrittenFigure } from '../cook/written-figure.tsx';
+import { useRemarks } from '../remarks.ts';
 
 const MOST_ALIKE = 60;
 
 /** What goes on the pit, and through which stages: all of it can be written over where it stands. */
 export function RecipePieces(props: { recipe: Recipe; onKeep: (recipe: Recipe) => unknown }) {
   const { text, print } = useWords();
+  const remarks = useRemarks();
   const { recipe, onKeep } = props;
   return (
     <section>
@@ -37,6 +39,7 @@ export function RecipePieces(props: { recipe: Recipe; onKeep: (recipe: Recipe) =
               value={piece.mass}
               limits={PIECE_LIMITS.mass}
               example={quantity('mass', 1.2, 'kg')}
+              remark={remarks.ofMass(piece.cut, piece.mass)}
               onKeep={(mass) => onKeep(setPiece(recipe, piece.id, { mass }))}
             />
             <Pick

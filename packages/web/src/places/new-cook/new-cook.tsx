@@ -28,6 +28,7 @@ import { Strip } from '../../parts/strip.tsx';
 import { saidWords } from '../../said.ts';
 import { useKeeper, useKept } from '../../use-keeping.tsx';
 import { deviceZone, useWords } from '../../words.tsx';
+import { useRemarks } from '../remarks.ts';
 import {
   type Answers,
   answersFrom,
@@ -59,6 +60,7 @@ function wallHour(value: string, style: '12' | '24'): string {
 /** Twelve questions at most, each answered already; one key and the plan stands. */
 export default function NewCook() {
   const { text, rich, print } = useWords();
+  const remarks = useRemarks();
   const keeper = useKeeper();
   const state = useKept();
   const [, go] = useLocation();
@@ -201,6 +203,7 @@ export default function NewCook() {
                         ? outside('mass', PIECE_LIMITS.mass)
                         : text('web.new.mass.problem', { written: meat.mass })
                   }
+                  remark={mass.ok ? remarks.ofMass(meat.cut, mass.quantity) : undefined}
                   onChange={(event) => changeMeat(meat.key, { mass: event.target.value })}
                   onBlur={() => {
                     if (mass.ok) changeMeat(meat.key, { mass: printCookQuantity(mass.quantity) });
@@ -299,6 +302,7 @@ export default function NewCook() {
                         ? outside('temperature', PIT_LIMITS.temperature)
                         : text('web.ask.heat.problem')
                   }
+                  remark={heat.ok ? remarks.ofHeat(heat.quantity) : undefined}
                   onChange={(event) => change({ heat: event.target.value })}
                   onBlur={() => {
                     if (heat.ok) change({ heat: printCookQuantity(heat.quantity) });

@@ -55,7 +55,7 @@ function RunSheet(props: { cook: Cook }) {
                   <p className="quiet">{text('web.run.choose')}</p>
                 )}
               </div>
-              <Ways plan={plan} />
+              <Ways cook={cook} plan={plan} onKeep={keep} />
               <div>
                 <Moved cook={cook} plan={plan} />
                 <FreeHours cook={cook} plan={plan} />

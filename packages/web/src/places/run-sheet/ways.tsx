@@ -4,6 +4,7 @@ import { capital, listed } from '@pitwright/words';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { sleepOf } from '../cook/fold.ts';
+import { TakeWay } from '../take-way.tsx';
 import { freeHours } from './jobs.ts';
 import { spanOf } from './lanes.ts';
 
@@ -52,7 +53,7 @@ function eachOnce(ways: readonly Alternative[]): readonly Alternative[] {
 }
 
 /** Other ways to cook it, each with what it buys and what it costs. */
-export function Ways(props: { plan: CookPlan }) {
+export function Ways(props: { cook: Cook; plan: CookPlan; onKeep: (cook: Cook) => unknown }) {
   const { text, print } = useWords();
   const ways = eachOnce([...props.plan.wouldReach, ...props.plan.alternatives]);
   const all = (said: readonly Said[]) => listed(said.map((one) => saidWords(one, print)));
@@ -71,6 +72,7 @@ export function Ways(props: { plan: CookPlan }) {
             {way.costs.length > 0 ? (
               <span>{capital(text('web.run.costs', { costs: all(way.costs) }))}</span>
             ) : null}
+            <TakeWay cook={props.cook} way={way} onKeep={props.onKeep} />
           </li>
         ))}
       </ul>

@@ -7,11 +7,13 @@ import { Key } from '../../parts/key.tsx';
 import { readFigure } from '../../parts/read-figure.ts';
 import { useKeeper } from '../../use-keeping.tsx';
 import { useWords } from '../../words.tsx';
+import { useRemarks } from '../remarks.ts';
 
 /** A new pit: its kind and what it is usually held at. */
 export function PitForm(props: { onDone: () => void }) {
   const { text, print } = useWords();
   const keeper = useKeeper();
+  const remarks = useRemarks();
   const [type, setType] = useState<PitType>('kettle');
   const [name, setName] = useState('');
   const [heat, setHeat] = useState(print.settings.units === 'us' ? '250 °F' : '120 °C');
@@ -53,6 +55,7 @@ export function PitForm(props: { onDone: () => void }) {
       <Field
         label={text('web.ask.heat')}
         value={heat}
+        remark={reading.ok ? remarks.ofHeat(reading.quantity) : undefined}
         problem={
           reading.ok
             ? undefined
