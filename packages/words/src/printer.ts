@@ -63,7 +63,7 @@ function systemQuantity(q: Quantity, units: 'us' | 'metric'): string {
     case 'mass':
       return mass(q.si, units);
     case 'volume':
-      return volume(q.si, units);
+      return volume(q.si, units, { isAsWritten: /^m?L$/.test(q.writtenIn ?? '') });
     case 'length':
       return length(q.si, units);
     case 'time':

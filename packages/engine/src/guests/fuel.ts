@@ -9,16 +9,16 @@ export interface Fuel {
 
 /**
  * Fuel an hour at 110–135 °C in mild air, and to light it [kg]: low, middle, high.
- * @source common practice, no source: a backyard offset 1–2 kg/h of wood, charcoal pits a third of that; the fire
- *   room's own balance replaces this rule where it has run
+ * @source common practice, no source: a backyard offset 1–2 kg/h of wood; a kettle 2.3–2.7 kg of briquettes laid in a
+ *   row for 7–9 h, upright charcoal pits a fifth more; the fire room's own balance replaces this rule where it has run
  */
 const RATES: Readonly<
   Record<PitType, { wood?: readonly number[]; charcoal?: readonly number[]; light: number }>
 > = {
   offset: { wood: [1, 1.4, 2], light: 1.5 },
-  kettle: { charcoal: [0.35, 0.5, 0.7], light: 0.6 },
-  drum: { charcoal: [0.3, 0.45, 0.65], light: 0.8 },
-  bullet: { charcoal: [0.3, 0.45, 0.65], light: 0.8 },
+  kettle: { charcoal: [0.2, 0.3, 0.45], light: 0.6 },
+  drum: { charcoal: [0.25, 0.36, 0.55], light: 0.8 },
+  bullet: { charcoal: [0.25, 0.36, 0.55], light: 0.8 },
   ceramic: { charcoal: [0.12, 0.2, 0.3], light: 0.5 },
   cabinet: { charcoal: [0.4, 0.6, 0.9], light: 1 },
   pellet: { wood: [0.4, 0.6, 1], light: 0.2 },

@@ -166,6 +166,15 @@ describe('buying', () => {
     expect(woodKg.p10).toBeGreaterThanOrEqual(10);
     expect(woodKg.p90).toBeLessThanOrEqual(22);
   });
+
+  test('a kettle keeps 7 to 9 h on 2.3 to 2.7 kg of briquettes (common practice, no source)', () => {
+    const kettle = { ...cook, pit: { ...cook.pit, type: 'kettle' as const } };
+    const burnt = (hours: number) =>
+      fuelOf(kettle, hours * 3600).charcoalKg.p50 - fuelOf(kettle, 0).charcoalKg.p50;
+    expect(burnt(7)).toBeLessThanOrEqual(2.3);
+    expect(burnt(9.1)).toBeGreaterThanOrEqual(2.7);
+    expect(burnt(8)).toBeCloseTo(2.5, 0);
+  });
 });
 
 test('an allergen that a guest named and nothing holds is not promised away', () => {

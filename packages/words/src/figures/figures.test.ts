@@ -72,6 +72,13 @@ test('volumes as spoons and cups, or a jug', () => {
     '1/3 cup',
   ]);
   expect([30e-6, 592e-6, 0.94e-3].map((m3) => volume(m3, 'metric'))).toEqual(['30 mL', '590 mL', '940 mL']);
+  // A quarter of a cup, three tablespoons, one and a half: as a jug and a spoon measure them.
+  expect([59.147e-6, 44.36e-6, 22.18e-6].map((m3) => volume(m3, 'metric'))).toEqual([
+    '60 mL',
+    '45 mL',
+    '22 mL',
+  ]);
+  expect(volume(62e-6, 'metric', { isAsWritten: true })).toBe('62 mL');
 });
 
 test('lengths as a ruler shows them', () => {

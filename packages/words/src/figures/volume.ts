@@ -3,10 +3,11 @@ import { decimal, fraction, toStep } from './number.ts';
 
 type Units = 'us' | 'metric';
 
-function metric(m3: number): string {
+function metric(m3: number, isAsWritten: boolean): string {
   const ml = fromSi('volume', m3, 'mL');
   if (ml >= 995) return `${decimal(fromSi('volume', m3, 'L'), 2)} L`;
   if (ml >= 100) return `${decimal(toStep(ml, 5))} mL`;
+  if (!isAsWritten && ml >= 12.5) return `${decimal(toStep(ml, ml >= 25 ? 5 : 1))} mL`;
   return `${decimal(ml >= 10 ? ml : toStep(ml, 0.5), 1)} mL`;
 }
 
@@ -25,5 +26,9 @@ function spoonsAndCups(m3: number): string {
   return `${cups(cup)} ${cup <= 1.1 ? 'cup' : 'cups'}`;
 }
 
-/** A volume in m³ as spoons, cups or a measuring jug show it. */
-export const volume = (m3: number, units: Units): string => (units === 'us' ? spoonsAndCups(m3) : metric(m3));
+/**
+ * A volume in m³ as spoons, cups or a measuring jug show it.
+ * @param isAsWritten it was written in millilitres: they stay as they are
+ */
+export const volume = (m3: number, units: Units, { isAsWritten = false } = {}): string =>
+  units === 'us' ? spoonsAndCups(m3) : metric(m3, isAsWritten);

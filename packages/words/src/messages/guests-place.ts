@@ -109,6 +109,8 @@ export const guestsPlaceMessages = messages({
   'web.guests.buy.packs': (p: { packs: number; pack: string }) =>
     `${p.packs} ${p.packs === 1 ? 'pack' : 'packs'} of ${p.pack}`,
   'web.guests.buy.have': (p: { mass: string }) => `${p.mass} at home`,
+  'web.guests.buy.burnt': (p: { mass: string; time: string }) =>
+    `most likely ${p.mass}, for ${p.time} of fire`,
   'web.guests.buy.up-to': (p: { mass: string }) => `up to ${p.mass}`,
   'web.guests.buy.total': (p: { cost: string; each: string; share: number }) =>
     p.share >= 1

@@ -27,11 +27,12 @@ export function Buying(props: { cook: Cook; plan: CookPlan | undefined }) {
   const { cook, plan } = props;
   const [market, setMarket] = useSetting<Required<Market>>('market', NO_MARKET);
   const [ticked, setTicked] = useSetting<Ticked>(`bought.${cook.id}`, NOTHING_TICKED);
-  const list = useMemo(() => {
-    const watch = plan?.fireWatch;
-    const litS = watch ? (Date.parse(watch.toAt) - Date.parse(watch.fromAt)) / 1000 : 0;
-    return buyingList(cook, litS, Date.parse(plan?.firstOnAt ?? cook.table.at) / 1000, market);
-  }, [cook, plan, market]);
+  const watch = plan?.fireWatch;
+  const litS = watch ? (Date.parse(watch.toAt) - Date.parse(watch.fromAt)) / 1000 : 0;
+  const list = useMemo(
+    () => buyingList(cook, litS, Date.parse(plan?.firstOnAt ?? cook.table.at) / 1000, market),
+    [cook, plan, litS, market],
+  );
   const lines = joinedLines(list.lines).filter((line) => plan || line.section !== 'fire');
   const toBuy = lines.filter((line) => !isAtHome(line));
   const atHome = lines.filter(isAtHome);
@@ -59,7 +60,7 @@ export function Buying(props: { cook: Cook; plan: CookPlan | undefined }) {
                         setTicked({ bought: { ...ticked.bought, [line.what]: event.target.checked } })
                       }
                     />
-                    <Line line={line} market={market} />
+                    <Line line={line} market={market} litS={litS} />
                   </label>
                 </li>
               ))}
@@ -77,7 +78,7 @@ export function Buying(props: { cook: Cook; plan: CookPlan | undefined }) {
                 <span aria-hidden="true" className="has">
                   ✕
                 </span>
-                <Line line={line} market={market} />
+                <Line line={line} market={market} litS={litS} />
               </li>
             ))}
           </ul>
@@ -93,7 +94,7 @@ export function Buying(props: { cook: Cook; plan: CookPlan | undefined }) {
 }
 
 /** The name, what else would do, and how much. */
-function Line(props: { line: BuyLine; market: Market }) {
+function Line(props: { line: BuyLine; market: Market; litS: number }) {
   const { text, print } = useWords();
   const { line, market } = props;
   const name = lineName(line, text, print);
@@ -102,6 +103,14 @@ function Line(props: { line: BuyLine; market: Market }) {
   const others =
     line.section === 'shelves' ? line.substitutes.map((id) => findIngredient(id)?.name ?? id) : [];
   const notes = [
+    ...(line.section === 'fire' && line.needKg !== undefined
+      ? [
+          text('web.guests.buy.burnt', {
+            mass: print.massKg(line.needKg),
+            time: print.durationS(props.litS),
+          }),
+        ]
+      : []),
     ...(line.packs !== undefined && pack !== undefined && line.packs > 0
       ? [text('web.guests.buy.packs', { packs: line.packs, pack: print.massKg(pack) })]
       : []),
