@@ -12,8 +12,8 @@ export {
 } from './calc/spec.ts';
 export { readWritten, type WrittenInputs } from './calc/written.ts';
 export { type Foresee, withAlternatives } from './choices/alternatives.ts';
-export { type AcrossFaces, acrossFaces } from './forecast/across.ts';
 export { variantsOf } from './choices/variants.ts';
+export { type AcrossFaces, acrossFaces } from './forecast/across.ts';
 export {
   assembleForecast,
   forecastCook,
