@@ -3,47 +3,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { relativeSofteningRate } from '../tender/dose.ts';
+import { ANY_STAGE, anyPiece } from './anyPiece.testing.ts';
 import { HEAT_ENDS, HEAT_WAYS } from './heatFlows.ts';
 import { PIECE } from './onePiece.testing.ts';
-import {
-  BARE,
-  type Cover,
-  type Face,
-  FOIL,
-  FOIL_TORN,
-  FOIL_WITH_LIQUID,
-  GLAZED,
-  PAPER,
-} from './parameters.ts';
+import { BARE, type Cover, type Face, FOIL, PAPER } from './parameters.ts';
 import { PieceSolver } from './solver.ts';
 
-const cover = fc.constantFrom<Cover>(
-  BARE,
-  GLAZED,
-  PAPER,
-  FOIL,
-  FOIL_TORN,
-  FOIL_WITH_LIQUID,
-  { kind: 'still', transmittanceWm2K: 9 },
-  { kind: 'still', transmittanceWm2K: 1.2 },
-);
-const stage = fc.record({
-  cover,
-  minutes: fc.integer({ min: 1, max: 300 }),
-  gasC: fc.double({ min: 15, max: 200, noNaN: true }),
-  humidityRatio: fc.double({ min: 0, max: 0.3, noNaN: true }),
-  convectionWm2K: fc.double({ min: 3, max: 25, noNaN: true }),
-  spritzKgM2: fc.constantFrom(0, 0, 0.1),
-  pouredKgM2: fc.constantFrom(0, 0, 0.4),
-  coalsK: fc.constantFrom(0, 0, 150),
-});
-const piece = fc.record({
-  halfThicknessM: fc.double({ min: 0.008, max: 0.07, noNaN: true }),
-  dimensionality: fc.double({ min: 1, max: 2, noNaN: true }),
-  evaporatingShare: fc.double({ min: 0, max: 1, noNaN: true }),
-  juiceToSurfaceShare: fc.double({ min: 0.1, max: 0.95, noNaN: true }),
-  startC: fc.double({ min: 1, max: 25, noNaN: true }),
-});
+const stage = fc.record({ ...ANY_STAGE, coalsK: fc.constantFrom(0, 0, 150) });
 const otherFace = fc.option(
   fc.record<Face>({
     evaporatingShare: fc.double({ min: 0, max: 1, noNaN: true }),
@@ -61,7 +27,7 @@ describe('what arrives is what is spent', () => {
   test('in every step of every random sequence of stages, and in all it is what the piece holds', () => {
     fc.assert(
       fc.property(
-        piece,
+        anyPiece,
         otherFace,
         fc.array(stage, { minLength: 1, maxLength: 6 }),
         (given, face, stages) => {

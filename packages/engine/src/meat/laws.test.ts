@@ -3,16 +3,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { relativeSofteningRate } from '../tender/dose.ts';
+import { ANY_STAGE, anyPiece } from './anyPiece.testing.ts';
 import { AIR, bareStage, NO_WORDS, PIECE, runner, runPiece } from './onePiece.testing.ts';
-import {
-  BARE,
-  type Cover,
-  FOIL,
-  FOIL_WITH_LIQUID,
-  GLAZED,
-  type MeatParameters,
-  PAPER,
-} from './parameters.ts';
+import { BARE, type Cover, FOIL, type MeatParameters, PAPER } from './parameters.ts';
 import { PieceSolver } from './solver.ts';
 import type { AirPlan, StagePlan } from './stagePlan.ts';
 
@@ -22,37 +15,11 @@ const hoursTo = (piece: Partial<MeatParameters>, air: Partial<AirPlan>, toC: num
   runPiece(piece, [bare(air, toC)], toC).reachS / 3600;
 
 describe('water and energy close to 1e-6', () => {
-  const cover = fc.constantFrom<Cover>(
-    BARE,
-    GLAZED,
-    PAPER,
-    FOIL,
-    FOIL_WITH_LIQUID,
-    { kind: 'still', transmittanceWm2K: 9 },
-    { kind: 'still', transmittanceWm2K: 1.2 },
-  );
-  const stage = fc.record({
-    cover,
-    minutes: fc.integer({ min: 1, max: 300 }),
-    gasC: fc.double({ min: 15, max: 200, noNaN: true }),
-    humidityRatio: fc.double({ min: 0, max: 0.3, noNaN: true }),
-    convectionWm2K: fc.double({ min: 3, max: 25, noNaN: true }),
-    spritzKgM2: fc.constantFrom(0, 0, 0.1),
-    pouredKgM2: fc.constantFrom(0, 0, 0.4),
-  });
-  const piece = fc.record({
-    halfThicknessM: fc.double({ min: 0.008, max: 0.07, noNaN: true }),
-    dimensionality: fc.double({ min: 1, max: 2, noNaN: true }),
-    evaporatingShare: fc.double({ min: 0, max: 1, noNaN: true }),
-    juiceToSurfaceShare: fc.double({ min: 0.1, max: 0.95, noNaN: true }),
-    startC: fc.double({ min: 1, max: 25, noNaN: true }),
-  });
-
   test('over every random sequence of stages, at sea level and at 2,500 m', () => {
     fc.assert(
       fc.property(
-        piece,
-        fc.array(stage, { minLength: 1, maxLength: 6 }),
+        anyPiece,
+        fc.array(fc.record(ANY_STAGE), { minLength: 1, maxLength: 6 }),
         fc.constantFrom(101325, 74700),
         (given, stages, pressurePa) => {
           const solver = new PieceSolver(12, relativeSofteningRate);

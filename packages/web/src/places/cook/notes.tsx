@@ -2,7 +2,7 @@ import type { Alternative, CookPlan, Notice as StandingNotice } from '@pitwright
 import type { Cook, NoticeLevel, Said } from '@pitwright/model';
 import type { Foresight } from '../../foresee/messages.ts';
 import { useIsNarrow } from '../../parts/narrow.ts';
-import { Notice, StandingLine } from '../../parts/notice.tsx';
+import { Notice, StandingLine, StandingLines } from '../../parts/notice.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { TakeWay } from '../take-way.tsx';
@@ -106,19 +106,11 @@ export function Notes(props: { cook: Cook; foresight: Foresight; onKeep: (cook: 
 
 /** Cautions that stand beside every plan. What stops somebody is always open; on a phone the rest is folded. */
 function Standing(props: { notices: readonly StandingNotice[] }) {
-  const { text, print } = useWords();
+  const { text } = useWords();
   const isNarrow = useIsNarrow();
   const lines = (notices: readonly StandingNotice[]) => (
     <ul className="standing">
-      {notices.map((notice) => (
-        <StandingLine
-          key={`${notice.id}${JSON.stringify(notice.params)}`}
-          level={notice.level}
-          source={notice.source}
-        >
-          {saidWords(notice, print)}
-        </StandingLine>
-      ))}
+      <StandingLines notices={notices} />
     </ul>
   );
   const stops = props.notices.filter((notice) => notice.level === 'stop');

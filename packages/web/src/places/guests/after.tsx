@@ -1,7 +1,6 @@
 import { type Portions, standingNotices } from '@pitwright/engine';
 import type { Cook, Quantity } from '@pitwright/model';
-import { StandingLine } from '../../parts/notice.tsx';
-import { saidWords } from '../../said.ts';
+import { StandingLines } from '../../parts/notice.tsx';
 import { useWords } from '../../words.tsx';
 import { aboutRange } from './about.ts';
 
@@ -35,15 +34,7 @@ export function After(props: { cook: Cook; portions: Portions }) {
       </p>
       <h3>{text('web.guests.cautions')}</h3>
       <ul>
-        {notices.map((notice) => (
-          <StandingLine
-            key={`${notice.id}${JSON.stringify(notice.params)}`}
-            level={notice.level}
-            source={notice.source}
-          >
-            {saidWords(notice, print)}
-          </StandingLine>
-        ))}
+        <StandingLines notices={notices} />
       </ul>
     </section>
   );
