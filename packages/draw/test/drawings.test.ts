@@ -210,7 +210,74 @@ describe('the axis', () => {
   });
 });
 
+describe('the ledger of heat', () => {
+  const areaOf = (drawing: Drawing, name: string) =>
+    flat(drawing.marks).filter((one) => one.tag === 'path' && one.attributes.className === `ledger-${name}`);
+  /** Least and greatest y of an area. */
+  const spanOf = (drawing: Drawing, name: string): [number, number] => {
+    const ys = areaOf(drawing, name).flatMap((one) =>
+      [...String(one.attributes.d).matchAll(/(-?[\d.]+) (-?[\d.]+)/g)].map((pair) => Number(pair[2])),
+    );
+    return [Math.min(...ys), Math.max(...ys)];
+  };
+  const setting = { width: 1200, id: 't' };
+  const axis = bandAxis(cook, setting);
+
+  test('stands as high above its line as it hangs below it, also where steam condenses or meat cools', () => {
+    const constant = (watts: number) => inside.timesS.map(() => watts);
+    const some = {
+      ...ledger,
+      heat: {
+        convection: constant(30),
+        radiation: constant(20),
+        still: constant(0),
+        evaporation: inside.timesS.map((_, i) => (i < 9 ? -40 : 70)),
+        warming: inside.timesS.map((_, i) => (i < 9 ? 85 : -25)),
+        juice: constant(5),
+      },
+    };
+    const drawing = heatLedger(some, setting, plainVoice, { axis });
+    const heights = ['convection', 'radiation', 'steam', 'own'].map((name) => spanOf(drawing, name)[0]);
+    const depths = ['evaporation', 'warming', 'juice'].map((name) => spanOf(drawing, name)[1]);
+    const [, middle] = spanOf(drawing, 'convection');
+    expect(middle - Math.min(...heights)).toBeCloseTo(Math.max(...depths) - middle, 0);
+    expect(areaOf(drawing, 'still')).toHaveLength(0);
+  });
+
+  test('off the heat it does not part the two ways, and says so', () => {
+    const { rows } = heatLedger(ledger, setting, plainVoice, { axis }).table;
+    expect(rows[0]!.slice(2, 5)).toEqual(['draw.watts 120', 'draw.watts 100', '']);
+    expect(rows.at(-1)!.slice(2, 5)).toEqual(['draw.not-parted', 'draw.not-parted', 'draw.watts 20']);
+  });
+});
+
 describe('the depth–time map', () => {
+  const setting = { width: 1200, id: 't' };
+  const axis = bandAxis(cook, setting);
+  const both: typeof inside = {
+    ...inside,
+    bottom: 'bone-side',
+    otherFrontM: inside.timesS.map((_, i) => 0.002 * Math.min(1, i / 40)),
+  };
+
+  test('of unlike faces has a front from either, and names both in sentence, table and margin', () => {
+    const fronts = (field: typeof inside) =>
+      flat(depthTimeMap(field, setting, plainVoice, { axis }).marks).filter(
+        (one) => one.attributes.className === 'front',
+      );
+    expect(fronts(inside)).toHaveLength(1);
+    expect(fronts(both)).toHaveLength(2);
+    const map = depthTimeMap(both, setting, plainVoice, { axis });
+    expect(map.sentence).toMatch(/^draw\.inside-both .*draw\.head-open-side draw\.head-bone-side/);
+    expect(map.table.head).toEqual(
+      ['time', 'open-side', 'middle', 'bone-side', 'dry-open-side', 'dry-bone-side'].map(
+        (column) => `draw.head-${column}`,
+      ),
+    );
+    for (const row of map.table.rows) expect(row).toHaveLength(6);
+    expect(texts(map).some(({ text }) => text?.startsWith('draw.bone-side'))).toBe(true);
+  });
+
   test('draws one region per step of 5 °C between its coldest and hottest', () => {
     const setting = { width: 1200, id: 't' };
     const map = depthTimeMap(inside, setting, plainVoice, { axis: bandAxis(cook, setting) });

@@ -5,10 +5,13 @@ import type { Axis } from '../time/axis.ts';
 import type { Voice } from '../voice.ts';
 import { keyHeight, keyRow } from './key.ts';
 
-/** The ways in, from the middle line upwards; the ends, from it downwards. */
-const WAYS = ['convection', 'radiation', 'still'] as const;
+/** As told. */
+const TOLD_WAYS = ['convection', 'radiation', 'still'] as const;
 const ENDS = ['evaporation', 'warming', 'juice'] as const;
-type Column = (typeof WAYS)[number] | (typeof ENDS)[number];
+type Column = (typeof TOLD_WAYS)[number] | (typeof ENDS)[number];
+/** As drawn, from the middle line upwards; steam that condenses and warmth that dries the piece come in as well. */
+const WAYS = [...TOLD_WAYS, 'steam', 'own'] as const;
+type Area = (typeof WAYS)[number] | (typeof ENDS)[number];
 
 /**
  * Heat of one piece over time [W]: what arrives, by moving air, by radiation, or through still air or a box where the two
@@ -32,31 +35,34 @@ function roundTop(value: number): number {
 
 interface Shown {
   readonly atS: number;
-  /** As told, and as drawn: never below nothing. */
   readonly told: Readonly<Record<Column, number>>;
-  readonly watts: Readonly<Record<Column, number>>;
+  /** Never below nothing, and as much above the line as below it. */
+  readonly watts: Readonly<Record<Area, number>>;
 }
 
-/** What a falling store of heat gives is part of what leaves with the juice. */
+/** What a falling store of heat gives is part of what leaves with the juice, or dries the piece. */
 function drawnOf(told: Shown['told']): Shown['watts'] {
-  const warmth = Math.max(0, told.warming + told.juice);
-  const juice = Math.min(Math.max(0, told.juice), warmth);
+  const warmth = told.warming + told.juice;
+  const juice = Math.min(Math.max(0, told.juice), Math.max(0, warmth));
+  const evaporation = Math.max(0, told.evaporation);
   return {
     convection: Math.max(0, told.convection),
     radiation: Math.max(0, told.radiation),
     still: Math.max(0, told.still),
-    evaporation: Math.max(0, told.evaporation),
-    warming: warmth - juice,
+    steam: Math.max(0, -told.evaporation),
+    own: Math.min(Math.max(0, -warmth), evaporation),
+    evaporation,
+    warming: Math.max(0, warmth) - juice,
     juice,
   };
 }
 
-const sumOf = (watts: Shown['watts'], columns: readonly Column[]): number =>
+const sumOf = (watts: Shown['watts'], columns: readonly Area[]): number =>
   columns.reduce((sum, column) => sum + watts[column], 0);
 
 function shownOf({ timesS, heat }: HeatLedger, axis: Axis): Shown[] {
   const toldAt = (i: number) =>
-    Object.fromEntries([...WAYS, ...ENDS].map((column) => [column, heat[column][i]!])) as Shown['told'];
+    Object.fromEntries([...TOLD_WAYS, ...ENDS].map((column) => [column, heat[column][i]!])) as Shown['told'];
   return timesS
     .map((atS, i) => ({ atS, told: toldAt(i), watts: drawnOf(toldAt(i)) }))
     .filter(({ atS }) => atS >= axis.fromS && atS <= axis.toS);
@@ -65,7 +71,7 @@ function shownOf({ timesS, heat }: HeatLedger, axis: Axis): Shown[] {
 /** Areas piled on each other from the middle line. @param y of so many watts from that line */
 function piled(
   shown: readonly Shown[],
-  columns: readonly Column[],
+  columns: readonly Area[],
   axis: Axis,
   y: (watts: number) => number,
 ): Mark[] {
@@ -89,9 +95,11 @@ export function heatLedger(
   { axis }: { axis: Axis },
 ): Drawing {
   const shown = shownOf(ledger, axis);
-  const top = roundTop(Math.max(1, ...shown.map(({ watts }) => sumOf(watts, WAYS))));
-  const isTold = (column: Column): boolean => shown.some(({ watts }) => watts[column] > 0);
-  const keyOf = (title: string, columns: readonly Column[]) => ({
+  const top = roundTop(
+    Math.max(1, ...shown.flatMap(({ watts }) => [sumOf(watts, WAYS), sumOf(watts, ENDS)])),
+  );
+  const isTold = (column: Area): boolean => shown.some(({ watts }) => watts[column] > 0);
+  const keyOf = (title: string, columns: readonly Area[]) => ({
     title: voice.say({ id: `draw.ledger-${title}` }),
     entries: columns.filter(isTold).map((column) => ({
       className: `ledger-${column}`,
@@ -139,9 +147,9 @@ function inWords(letter: string, shown: readonly Shown[], voice: Voice) {
   const hourly = shown.filter((_, i) => i % Math.max(1, Math.floor(shown.length / 12)) === 0);
   const watts = (value: number): string => voice.say({ id: 'draw.watts', params: { watts: value } });
   const notParted = voice.say({ id: 'draw.not-parted' });
-  const total = (columns: readonly Column[]): number =>
+  const total = (columns: readonly Area[]): number =>
     shown.reduce((sum, one) => sum + sumOf(one.watts, columns), 0);
-  const share = (columns: readonly Column[], of: readonly Column[]): number =>
+  const share = (columns: readonly Area[], of: readonly Area[]): number =>
     total(of) > 0 ? total(columns) / total(of) : 0;
   return {
     sentence: voice.say({
@@ -159,7 +167,7 @@ function inWords(letter: string, shown: readonly Shown[], voice: Voice) {
         const isStill = at.still !== 0;
         return [
           voice.clock(atS),
-          watts(WAYS.reduce((sum, way) => sum + at[way], 0)),
+          watts(TOLD_WAYS.reduce((sum, way) => sum + at[way], 0)),
           isStill ? notParted : watts(at.convection),
           isStill ? notParted : watts(at.radiation),
           isStill ? watts(at.still) : '',

@@ -22,7 +22,7 @@ text.ink2{fill:var(--ink2)} text.strong{font-weight:var(--wb,700)} text.onHeat{f
 .bracket{fill:none;stroke:#fff;stroke-width:1.6} .stageLine{stroke:#14201c;stroke-width:1.2;stroke-dasharray:3 3} .coldest{fill:none;stroke:#fff;stroke-width:1.4;stroke-dasharray:2 3}
 .warms{fill:var(--heatBg);stroke:var(--heatLine);stroke-width:1.3} .dries{fill:var(--waterBg);stroke:var(--water);stroke-width:1.3}
 .ledger-warming{fill:var(--heatBg);stroke:var(--heatLine);stroke-width:1.3} .ledger-evaporation{fill:var(--waterBg);stroke:var(--water);stroke-width:1.3} .ledger-juice{fill:var(--water);stroke:var(--water);stroke-width:1.3}
-.ledger-convection{fill:var(--grid0);stroke:var(--ink2);stroke-width:1.3} .ledger-radiation{fill:var(--heatLine);fill-opacity:.55;stroke:var(--heatLine);stroke-width:1.3} .ledger-still{fill:var(--sheet);stroke:var(--ink2);stroke-width:1.3;stroke-dasharray:3 2}
+.ledger-convection{fill:var(--grid0);stroke:var(--ink2);stroke-width:1.3} .ledger-radiation{fill:var(--heatLine);fill-opacity:.55;stroke:var(--heatLine);stroke-width:1.3} .ledger-steam{fill:var(--water);fill-opacity:.4;stroke:var(--water);stroke-width:1.3} .ledger-own{fill:var(--heatBg);stroke:var(--heatLine);stroke-width:1.3} .ledger-still{fill:var(--sheet);stroke:var(--ink2);stroke-width:1.3;stroke-dasharray:3 2}
 .heatBand{fill:var(--heatBg)} .hair{fill:none;stroke:var(--heatLine);stroke-width:1.3}
 .jobBox{fill:var(--sheet);stroke:var(--ink);stroke-width:1.6} .jobOpen{fill:var(--ink);stroke:var(--ink);stroke-width:1.6} .useOwn{fill:currentColor;fill-opacity:.36;stroke:currentColor;stroke-width:1.2} .lit{fill:var(--heatLine)}
 .hillHas{fill:var(--rule);fill-opacity:.4} .hillEdge{fill:none;stroke:var(--ink);stroke-width:1.6}

@@ -1,6 +1,6 @@
 import type { DepthTimeField, HeatLedger } from '@pitwright/draw';
 import type { CookForecast, PieceSensitivity, PieceZones, Zone } from '@pitwright/engine';
-import type { Cook, Said } from '@pitwright/model';
+import type { Cook, Said, StageKind } from '@pitwright/model';
 import type { PlanReport } from '@pitwright/paper';
 
 /** What a cook will do, when its work is done and what stands beside it, from so many members. */
@@ -18,6 +18,8 @@ export interface Inside {
   /** The muscle shown; missing: the whole piece. */
   readonly zone?: Zone;
   readonly field: Omit<DepthTimeField, 'letter' | 'changes' | 'measured'>;
+  /** When each stage after the first begins in it. */
+  readonly changes: readonly { readonly kind: StageKind; readonly atS: number }[];
   readonly ledger?: Omit<HeatLedger, 'letter'>;
   /** What holds it back at telling moments, in order. */
   readonly why: readonly { readonly atS: number; readonly said: Said }[];

@@ -65,7 +65,7 @@ describe('the opened piece', () => {
     const whole = await map.getAttribute('aria-label');
     await page.locator('.inside-head label').filter({ hasText: 'flat' }).click();
     await expect.poll(() => map.getAttribute('aria-label'), { timeout: 20_000 }).not.toBe(whole);
-    await page.getByRole('button', { name: 'Where its heat goes' }).click();
+    await page.getByRole('button', { name: 'Where its heat comes from and goes' }).click();
     await page.locator('.inside').getByText('dries it').first().waitFor();
     await context.close();
     expect(errors).toEqual([]);

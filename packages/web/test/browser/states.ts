@@ -84,6 +84,16 @@ export const STATES: readonly State[] = [
     },
   },
   {
+    name: 'cook-ledger',
+    open: async (page, url) => {
+      await openCook(page, url, TINY);
+      await page.locator('.inside svg').first().waitFor();
+      await page.locator('.tried').waitFor({ state: 'detached' });
+      await press(page, 'Where its heat comes from and goes');
+      await page.locator('.inside svg .ledger-radiation').first().waitFor();
+    },
+  },
+  {
     name: 'cook',
     open: async (page, url) => {
       await openCook(page, url, BIG);

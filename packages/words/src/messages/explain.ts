@@ -48,6 +48,10 @@ function arrives({ watts: total, byAir }: Heat): string {
   return `${watts(total)} arrive${by}`;
 }
 
+/** `21 W dry it`; below nothing steam condenses on it and brings heat. */
+const dries = ({ driesW }: Heat): string =>
+  driesW <= -1 ? `${watts(-driesW)} more from steam that condenses on it` : `${watts(driesW)} dry it`;
+
 /** `26 W warm it, while 6 W leave with its juice`; the juice where it is worth a word. */
 function warms({ warmsW, juiceW, watts: total }: Heat): string {
   const lost = juiceW >= 1 && juiceW >= 0.05 * total ? `, while ${watts(juiceW)} leave with its juice` : '';
@@ -83,11 +87,11 @@ const givesOff = (into: number): string => (into <= -1 ? ` It gives off ${watts(
 /** Why a piece is where it is: what holds it back now, and when that ends. Two plain sentences at most, with figures. */
 export const explainMessages = messages({
   'explain.warms': (p: Heat & Until & { surface: Quantity }, print) =>
-    `Its thickness holds it back: ${arrives(p)}; ${watts(p.driesW)} dry it, ${warms(p)}. Surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)}.${change(p, print)}`,
+    `Its thickness holds it back: ${arrives(p)}; ${dries(p)}, ${warms(p)}. Surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)}.${change(p, print)}`,
   'explain.stall': (p: Heat & { until: Quantity | string; ends: string }, print) =>
     `The stall: ${arrives(p)}, and ${watts(p.driesW)} dry its juice off; ${warms(p)}. The middle hangs at ${celsius(p.core, print)} until about ${when(p.until, print)}; ${STALL_ENDS[p.ends] ?? p.ends} ends it sooner.`,
   'explain.dries': (p: Heat & Until & { rise: Quantity }, print) =>
-    `${arrives(p)}; ${watts(p.driesW)} dry it, ${warms(p)}. The middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.${change(p, print)}`,
+    `${arrives(p)}; ${dries(p)}, ${warms(p)}. The middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.${change(p, print)}`,
   'explain.wrapped': (p: Heat & Until & { rise: Quantity }, print) =>
     `In foil next to nothing dries: ${arrives(p)}, ${warms(p)}. The middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}; only its thickness holds it back.${change(p, print)}`,
   'explain.coals': (

@@ -85,16 +85,11 @@ export function InsidePiece(props: InsideProps) {
     ...(field.stall
       ? { stall: { ...field.stall, fromS: onS + field.stall.fromS, toS: onS + field.stall.toS } }
       : {}),
-    changes: planned.stages.slice(1).flatMap((stage) =>
-      stage.startAt
-        ? [
-            {
-              atS: secondsOf(stage.startAt),
-              words: `${stageName(stage.kind)} ${print.aboutClock(stage.startAt)}`,
-            },
-          ]
-        : [],
-    ),
+    // Of the try that is shown, as its colours are; the bands tell the ranges.
+    changes: inside.changes.map(({ kind, atS }) => ({
+      atS: onS + atS,
+      words: `${stageName(kind)} ${print.aboutClock(instantOf(onS + atS))}`,
+    })),
   };
   return (
     <section className="inside">
