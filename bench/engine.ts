@@ -1,7 +1,7 @@
 /** The engine's own figures: one piece, a thousand members of it, a whole cook. Shown, never asserted. */
 import { readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { forecastCook } from '@pitwright/engine';
+import { ensembleRunner, forecastCook, forecastMembers, PieceTrails } from '@pitwright/engine';
 import { type Cook, quantity, readCookFile } from '@pitwright/model';
 import { ForecastPool } from '../packages/cli/src/workers/forecast-pool.ts';
 import { findCut } from '../packages/engine/src/meat/cuts.ts';
@@ -38,6 +38,24 @@ function bareShoulder(cook: Cook): Cook {
   };
 }
 
+/** A hand that moves the end of the first stage of the first piece to and fro by five minutes. */
+function movedEdge(cook: Cook): () => void {
+  const runner = ensembleRunner();
+  const trails = new PieceTrails();
+  const piece = cook.pieces[0]!;
+  let presses = 0;
+  return () => {
+    const after = quantity('time', 360 + 5 * (presses++ % 6), 'min');
+    const stages = piece.stages.with(0, { ...piece.stages[0]!, until: { by: 'clock', after } });
+    const moved = { ...cook, pieces: [{ ...piece, stages }] };
+    forecastMembers(
+      { jobId: 'moved', seed: 1, membersFrom: 0, membersTo: 16, cook: moved },
+      runner,
+      () => trails,
+    );
+  };
+}
+
 export async function engineFigures(): Promise<Figure[]> {
   const cook = demo();
   const shoulderCook = bareShoulder(cook);
@@ -68,10 +86,15 @@ export async function engineFigures(): Promise<Figure[]> {
         forecastCook(cook, { members: 40, seed: 1 });
       }),
       await measured(
-        'one piece moved, 16 members (first frame), this thread',
+        'one piece as new, 16 members (first frame), this thread',
         () => {
           forecastCook(cook, { members: 16, seed: 1, pieceIds: [cook.pieces[0]!.id] });
         },
+        100,
+      ),
+      await measured(
+        'its first edge moved, 16 members along their trails, this thread',
+        movedEdge(cook),
         100,
       ),
     ];

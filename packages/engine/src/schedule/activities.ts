@@ -63,11 +63,13 @@ export function overloaded(
 ): readonly Activity[] | undefined {
   for (const at of activities) {
     const moment = startOf(at);
+    let load = 0;
+    for (const a of activities) if (startOf(a) <= moment && moment < endOf(a)) load += a.amount;
+    if (load <= capacity + CAPACITY_EPSILON) continue;
     const active = activities.filter((a) => startOf(a) <= moment && moment < endOf(a));
-    if (active.reduce((sum, a) => sum + a.amount, 0) <= capacity + CAPACITY_EPSILON) continue;
     const clash: Activity[] = [];
     let sum = 0;
-    for (const a of [...active].sort((x, y) => y.amount - x.amount)) {
+    for (const a of active.sort((x, y) => y.amount - x.amount)) {
       clash.push(a);
       sum += a.amount;
       if (sum > capacity + CAPACITY_EPSILON) return clash;

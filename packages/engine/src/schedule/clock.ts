@@ -17,14 +17,23 @@ export const FIVE_MINUTES_S = 300;
 /** Grid on which jobs are placed. */
 export const SLOT_S = 60;
 
+/** As the plan writes instants itself. */
+const PLAIN = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}Z$/;
+
 /** @throws RangeError on anything that is no UTC instant */
-export const epochS = (instant: Instant): EpochS =>
-  Math.round(Temporal.Instant.from(instant).epochMilliseconds / 1000);
+export const epochS = (instant: Instant): EpochS => {
+  if (PLAIN.test(instant)) {
+    const at = new Date(instant);
+    // A day that the calendar does not have is left to be refused.
+    if (at.getUTCDate() === Number(instant.slice(8, 10))) return at.getTime() / 1000;
+  }
+  return Math.round(Temporal.Instant.from(instant).epochMilliseconds / 1000);
+};
 
 /** ISO 8601 with a final Z and no fraction. */
 export const instantOf = (seconds: EpochS): Instant => {
   if (!Number.isFinite(seconds)) throw new RangeError(`an instant needs a finite time, got ${seconds}`);
-  return Temporal.Instant.fromEpochMilliseconds(Math.round(seconds) * 1000).toString();
+  return new Date(Math.round(seconds) * 1000).toISOString().replace('.000Z', 'Z');
 };
 
 export const ceilToFive = (seconds: number): number => Math.ceil(seconds / FIVE_MINUTES_S) * FIVE_MINUTES_S;
@@ -38,7 +47,10 @@ const zoned = (seconds: EpochS, zone: string): Temporal.ZonedDateTime =>
  * A time that falls twice is the first of the two, one that falls out is moved on by the gap.
  */
 export function wallClockS(near: EpochS, dayOffset: number, time: string, zone: string): EpochS {
-  const date = zoned(near, zone).toPlainDate().add({ days: dayOffset });
+  return clockOnS(zoned(near, zone).toPlainDate().add({ days: dayOffset }), time, zone);
+}
+
+function clockOnS(date: Temporal.PlainDate, time: string, zone: string): EpochS {
   const at = date.toZonedDateTime({ timeZone: zone, plainTime: Temporal.PlainTime.from(time) });
   return Math.round(at.epochMilliseconds / 1000);
 }
@@ -64,10 +76,13 @@ export function recurringSpans(
   const spans: Span[] = [];
   const passesMidnight = hours.to <= hours.from;
   const days = Math.ceil((horizon.toS - horizon.fromS) / 86400) + 2;
+  let date = zoned(horizon.fromS, zone).toPlainDate().subtract({ days: 1 });
   for (let day = -1; day <= days; day++) {
-    const fromS = wallClockS(horizon.fromS, day, hours.from, zone);
-    const toS = wallClockS(horizon.fromS, day + (passesMidnight ? 1 : 0), hours.to, zone);
+    const next = date.add({ days: 1 });
+    const fromS = clockOnS(date, hours.from, zone);
+    const toS = clockOnS(passesMidnight ? next : date, hours.to, zone);
     spans.push({ fromS, toS });
+    date = next;
   }
   return clipped(spans, horizon);
 }

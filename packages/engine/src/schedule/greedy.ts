@@ -33,6 +33,13 @@ export function placeGreedily(problem: Problem): Placement | undefined {
   return undefined;
 }
 
+interface WalkEnds {
+  readonly begins: ReadonlySet<number>;
+  readonly ends: ReadonlySet<number>;
+}
+
+const NOBODY: readonly number[] = [];
+
 class Board {
   readonly #problem: Problem;
   readonly #network: Network;
@@ -90,14 +97,18 @@ class Board {
 
   #place(k: number): boolean {
     const job = this.#problem.jobs[k]!;
-    const slots: { slot: number; price: number; workers: readonly number[] }[] = [];
-    for (let slot = this.#windows.first[k]!; slot <= this.#windows.last[k]!; slot++) {
-      const workers = this.#freeWorkers(k, job, slot);
-      if (!workers) continue;
-      slots.push({ slot, price: this.#price(job, slot, workers), workers });
+    const first = this.#windows.first[k]!;
+    const taken = this.#takenHands();
+    const walks = this.#walkEnds();
+    const prices = new Float64Array(this.#windows.last[k]! - first + 1).fill(Infinity);
+    for (let i = 0; i < prices.length; i++) {
+      const span = { from: first + i, to: first + i + job.duration };
+      const workers = this.#freeWorkers(job, span, taken);
+      if (workers) prices[i] = this.#price(job, span, workers, walks);
     }
-    slots.sort((a, b) => a.price - b.price || a.slot - b.slot);
-    for (const { slot, workers } of slots) {
+    for (const i of cheapestFirst(prices)) {
+      const slot = first + i;
+      const workers = this.#freeWorkers(job, { from: slot, to: slot + job.duration }, taken)!;
       const next = copied(this.#windows);
       next.first[k] = slot;
       next.last[k] = slot;
@@ -115,19 +126,23 @@ class Board {
     return false;
   }
 
-  #freeWorkers(k: number, job: Job, slot: number): readonly number[] | undefined {
-    if (job.hands === 0) return [];
-    const span: Slots = { from: slot, to: slot + job.duration };
-    const free = this.#problem.workers
-      .map((_, w) => w)
-      .filter((w) => {
-        if (this.#problem.workers[w]!.away.some((away) => meet(away, span))) return false;
-        for (const [other, workers] of this.#hands)
-          if (other !== k && workers.includes(w) && meet(this.#spanOf(other), span)) return false;
-        return true;
-      })
-      .sort((a, b) => this.#asleepSlots(a, span) - this.#asleepSlots(b, span) || a - b);
-    return free.length >= job.hands ? free.slice(0, job.hands) : undefined;
+  /** When each worker is at a job that is placed. */
+  #takenHands(): readonly (readonly Slots[])[] {
+    const taken = this.#problem.workers.map((): Slots[] => []);
+    for (const [other, workers] of this.#hands) for (const w of workers) taken[w]!.push(this.#spanOf(other));
+    return taken;
+  }
+
+  #freeWorkers(job: Job, span: Slots, taken: readonly (readonly Slots[])[]): readonly number[] | undefined {
+    if (job.hands === 0) return NOBODY;
+    const { workers } = this.#problem;
+    const free: number[] = [];
+    for (let w = 0; w < workers.length; w++)
+      if (!meetsAny(workers[w]!.away, span) && !meetsAny(taken[w]!, span)) free.push(w);
+    if (free.length < job.hands) return undefined;
+    if (free.length > 1)
+      free.sort((a, b) => this.#asleepSlots(a, span) - this.#asleepSlots(b, span) || a - b);
+    return free.slice(0, job.hands);
   }
 
   /** Whether a waiting job whose start this decides would find its hands taken. */
@@ -167,27 +182,33 @@ class Board {
     );
   }
 
-  #price(job: Job, slot: number, workers: readonly number[]): number {
-    const span = { from: slot, to: slot + job.duration };
-    const night = workers.reduce((sum, w) => sum + this.#asleepSlots(w, span), 0);
+  #price(job: Job, span: Slots, workers: readonly number[], walks: WalkEnds): number {
+    const slot = span.from;
+    let night = 0;
+    for (const w of workers) night += this.#asleepSlots(w, span);
     const { wish } = job;
     const early = job.earlyWeight / 5;
     const late = job.lateWeight / 5;
     const off = wish === undefined ? 0 : slot < wish ? early * (wish - slot) : late * (slot - wish);
-    const walk = job.at === 'pit' && job.hands > 0 && !this.#joinsWalk(span) ? WALK_PRICE : 0;
+    // Another job at the pit ends where this begins, or begins where this ends.
+    const joinsWalk = walks.ends.has(span.from) || walks.begins.has(span.to);
+    const walk = job.at === 'pit' && job.hands > 0 && !joinsWalk ? WALK_PRICE : 0;
     const odd = job.hands > 0 && slot % 5 !== 0 && !(job.at === 'pit' && walk === 0) ? ODD_MINUTE_PRICE : 0;
     return NIGHT_PRICE * night + walk + off + odd + IDLE_PRICE * slot;
   }
 
-  /** Another job at the pit ends where this begins, or begins where this ends. */
-  #joinsWalk(span: Slots): boolean {
-    for (const [other] of this.#hands) {
+  /** Where the jobs that bring somebody to the pit begin and end. */
+  #walkEnds(): WalkEnds {
+    const begins = new Set<number>();
+    const ends = new Set<number>();
+    for (const other of this.#hands.keys()) {
       const job = this.#problem.jobs[other]!;
       if (job.at !== 'pit' || job.hands === 0) continue;
       const there = this.#spanOf(other);
-      if (there.to === span.from || there.from === span.to) return true;
+      begins.add(there.from);
+      ends.add(there.to);
     }
-    return false;
+    return { begins, ends };
   }
 
   #overloads(k: number): boolean {
@@ -208,3 +229,29 @@ class Board {
 }
 
 const meet = (a: Slots, b: Slots): boolean => a.from < b.to && b.from < a.to;
+
+function meetsAny(spans: readonly Slots[], span: Slots): boolean {
+  for (const one of spans) if (meet(one, span)) return true;
+  return false;
+}
+
+/** Mostly the first few will do: they are looked for one by one, the rest is put in order once. */
+const LOOKED_FOR = 4;
+
+/** Places of the finite prices, the cheapest first, the earlier of two alike. */
+function* cheapestFirst(prices: Float64Array): Generator<number> {
+  for (let round = 0; round < LOOKED_FOR; round++) {
+    let best = -1;
+    let least = Infinity;
+    for (let i = 0; i < prices.length; i++)
+      if (prices[i]! < least) {
+        best = i;
+        least = prices[i]!;
+      }
+    if (best < 0) return;
+    prices[best] = Infinity;
+    yield best;
+  }
+  const rest = [...prices.keys()].filter((i) => prices[i]! < Infinity);
+  yield* rest.sort((a, b) => prices[a]! - prices[b]! || a - b);
+}

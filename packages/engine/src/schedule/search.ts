@@ -64,23 +64,28 @@ export function findFit(problem: Problem, nodes = NODES): Fit {
             hasChanged = true;
           }
         }
-      for (let a = 0; a < busy.length; a++)
+      const { first, last } = windows;
+      for (let a = 0; a < busy.length; a++) {
+        const one = busy[a]!;
+        const i = one.startJob;
         for (let b = a + 1; b < busy.length; b++) {
-          const [one, other] = [busy[a]!, busy[b]!];
-          const [i, j] = [one.startJob, other.startJob];
-          if (windows.last[i]! + one.endOffset <= windows.first[j]!) continue;
-          if (windows.last[j]! + other.endOffset <= windows.first[i]!) continue;
-          const mayLead = windows.first[i]! + one.endOffset <= windows.last[j]!;
-          const mayFollow = windows.first[j]! + other.endOffset <= windows.last[i]!;
+          const other = busy[b]!;
+          const j = other.startJob;
+          if (last[i]! + one.endOffset <= first[j]!) continue;
+          if (last[j]! + other.endOffset <= first[i]!) continue;
+          const mayLead = first[i]! + one.endOffset <= last[j]!;
+          const mayFollow = first[j]! + other.endOffset <= last[i]!;
           if (mayLead && mayFollow) continue;
           if (!mayLead && !mayFollow) return false;
-          const [from, to] = mayLead ? [one, other] : [other, one];
-          const start = windows.first[from.startJob]! + from.endOffset;
-          const end = windows.last[to.startJob]! - from.endOffset;
-          if (start <= windows.first[to.startJob]! && end >= windows.last[from.startJob]!) continue;
+          const from = mayLead ? one : other;
+          const to = mayLead ? other : one;
+          const start = first[from.startJob]! + from.endOffset;
+          const end = last[to.startJob]! - from.endOffset;
+          if (start <= first[to.startJob]! && end >= last[from.startJob]!) continue;
           edges.push(precedence(from, to));
           hasChanged = true;
         }
+      }
       if (hasChanged && propagate(edges, windows) >= 0) return false;
     }
     return true;
