@@ -61,12 +61,14 @@ export function overloaded(
   startOf: (activity: Activity) => number,
   endOf: (activity: Activity) => number,
 ): readonly Activity[] | undefined {
-  for (const at of activities) {
-    const moment = startOf(at);
+  const starts = activities.map(startOf);
+  const ends = activities.map(endOf);
+  for (const moment of starts) {
     let load = 0;
-    for (const a of activities) if (startOf(a) <= moment && moment < endOf(a)) load += a.amount;
+    for (let i = 0; i < starts.length; i++)
+      if (starts[i]! <= moment && moment < ends[i]!) load += activities[i]!.amount;
     if (load <= capacity + CAPACITY_EPSILON) continue;
-    const active = activities.filter((a) => startOf(a) <= moment && moment < endOf(a));
+    const active = activities.filter((_, i) => starts[i]! <= moment && moment < ends[i]!);
     const clash: Activity[] = [];
     let sum = 0;
     for (const a of active.sort((x, y) => y.amount - x.amount)) {

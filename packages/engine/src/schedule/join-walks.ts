@@ -1,6 +1,6 @@
 import type { Job, Lag, Problem } from './problem.ts';
 import { findFit } from './search.ts';
-import { networkOf, propagate, type Windows, widestWindows } from './windows.ts';
+import { type Network, networkOf, propagate, type Windows, widestWindows } from './windows.ts';
 
 /** Jobs further apart than this are never one walk [min]. */
 const REACH = 45;
@@ -36,8 +36,9 @@ export function joinWalks(problem: Problem): Problem {
       .sort((a, b) => middle(b, windows) - middle(a, windows));
     const tail = near.find((t) => {
       const next = withLag(joined, problem.jobs[t]!, problem.jobs[k]!);
-      if (!isGentle(next)) return false;
-      if (findFit(next, NODES).fits !== true) return false;
+      const bound = networkOf(next);
+      if (!isGentle(next, bound)) return false;
+      if (findFit(next, NODES, bound).fits !== true) return false;
       joined = next;
       return true;
     });
@@ -54,8 +55,7 @@ const withLag = (problem: Problem, before: Job, after: Job): Problem => ({
 });
 
 /** Whether every wish can still be met nearly, one by one. */
-function isGentle(problem: Problem): boolean {
-  const network = networkOf(problem);
+function isGentle(problem: Problem, network: Network): boolean {
   const windows = widestWindows(problem);
   if (propagate(network.edges, windows) >= 0) return false;
   return problem.jobs.every((job, k) => {

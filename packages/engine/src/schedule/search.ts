@@ -16,8 +16,7 @@ const NODES = 3000;
  * A hand is a resource of one, its absences are held by nobody. @source the method of minimal conflict sets of
  * resource-constrained scheduling with generalised precedences (De Reyck & Herroelen 1998), from memory
  */
-export function findFit(problem: Problem, nodes = NODES): Fit {
-  const network = networkOf(problem);
+export function findFit(problem: Problem, nodes = NODES, network = networkOf(problem)): Fit {
   const resources = resourcesOf(problem, network).map((resource) => ({
     capacity: resource.capacity,
     activities: resource.activities,

@@ -51,7 +51,7 @@ export function bandOf(cook: Cook, planned: PlannedPiece, print: Printer, was?: 
  * A piece as it follows the hand before anything is computed: a moved start carries all of it, a moved edge stands
  * where the hand is.
  */
-export function following(planned: PlannedPiece, before: Cook, draft: Cook): PlannedPiece {
+function following(planned: PlannedPiece, before: Cook, draft: Cook): PlannedPiece {
   const was = before.pieces.find((one) => one.id === planned.pieceId);
   const is = draft.pieces.find((one) => one.id === planned.pieceId);
   if (!was || !is?.onAt || is.onAt === planned.onAt || is.onAt === was.onAt) return planned;
@@ -81,6 +81,12 @@ export function following(planned: PlannedPiece, before: Cook, draft: Cook): Pla
       end: shiftRange(stage.end),
     })),
   };
+}
+
+/** The plan as it follows the hand; the same plan where nothing of it moves before the answer. */
+export function planFollowing(plan: CookPlan, before: Cook, draft: Cook): CookPlan {
+  const pieces = plan.pieces.map((piece) => following(piece, before, draft));
+  return pieces.every((piece, index) => piece === plan.pieces[index]) ? plan : { ...plan, pieces };
 }
 
 export interface BandsInput {

@@ -1,4 +1,4 @@
-import { bandChart, type StripDrawing } from '@pitwright/draw';
+import { type Axis, bandChart, type StripDrawing } from '@pitwright/draw';
 import type { Zone } from '@pitwright/engine';
 import type { Cook, Piece } from '@pitwright/model';
 import { memo, useDeferredValue, useId, useMemo } from 'react';
@@ -7,7 +7,7 @@ import { Drawn } from '../../parts/drawn.tsx';
 import { useVoice } from '../../parts/voice.ts';
 import { useWidth } from '../../parts/width.ts';
 import { useWords } from '../../words.tsx';
-import { bandsOf, following, pieceName } from './band-data.ts';
+import { bandsOf, pieceName, planFollowing } from './band-data.ts';
 import { Grips } from './grips.tsx';
 import { HandsStrip } from './hands-strip.tsx';
 import { InsidePiece, type InsideProps } from './inside-piece.tsx';
@@ -37,13 +37,7 @@ export function Bands(props: BandsProps) {
   const id = useId().replace(/[^a-z0-9]/gi, '');
   const [ref, width] = useWidth<HTMLDivElement>();
   const { cook, foresight, before, openedId, isCloseUp } = props;
-  const plan = useMemo(
-    () => ({
-      ...foresight.plan,
-      pieces: foresight.plan.pieces.map((piece) => following(piece, foresight.cook, cook)),
-    }),
-    [foresight, cook],
-  );
+  const plan = useMemo(() => planFollowing(foresight.plan, foresight.cook, cook), [foresight, cook]);
   const drawing: StripDrawing | undefined = useMemo(() => {
     if (width <= 0) return undefined;
     const data = bandsOf({
@@ -56,7 +50,7 @@ export function Bands(props: BandsProps) {
     });
     return bandChart(data, { width, id }, voice);
   }, [cook, plan, before, print, width, id, voice, isCloseUp, openedId]);
-  const opened = cook.pieces.find((piece) => piece.id === openedId);
+  const opened = props.kept.pieces.find((piece) => piece.id === openedId);
   return (
     <div className="bands" ref={ref}>
       {drawing ? (
@@ -85,7 +79,6 @@ export function Bands(props: BandsProps) {
             <Grips {...props} plan={plan} drawing={drawing} width={width} />
           </Drawn>
           <UnderBands
-            cook={cook}
             kept={props.kept}
             piece={opened}
             plan={plan}
@@ -103,7 +96,6 @@ export function Bands(props: BandsProps) {
 }
 
 interface UnderProps extends Omit<InsideProps, 'piece'> {
-  readonly cook: Cook;
   readonly piece: Piece | undefined;
 }
 
@@ -117,7 +109,16 @@ const DrawnUnder = memo(function DrawnUnder(props: UnderProps) {
   return (
     <>
       {piece ? <InsidePiece {...props} piece={piece} /> : null}
-      <HandsStrip cook={props.cook} plan={props.plan} axis={props.axis} width={props.width} />
+      <HandsStrip cook={props.kept} plan={props.plan} axis={props.axis} width={props.width} />
     </>
   );
-});
+}, isSameUnder);
+
+/** An axis that is laid out anew is mostly the one that was there. */
+function isSameUnder(was: UnderProps, is: UnderProps): boolean {
+  const names = Object.keys(is) as (keyof UnderProps)[];
+  return names.every((name) => was[name] === is[name] || (name === 'axis' && isSameAxis(was.axis, is.axis)));
+}
+
+const isSameAxis = (was: Axis, is: Axis): boolean =>
+  was.x0 === is.x0 && was.x1 === is.x1 && JSON.stringify(was.stretches) === JSON.stringify(is.stretches);
