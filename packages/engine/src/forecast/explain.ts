@@ -97,7 +97,8 @@ export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Insta
     core: celsius(now.coreC),
   };
   const stageEndS = stage.endS;
-  const next = inside.stages[inside.stages.indexOf(stage) + 1]?.kind;
+  const following = inside.stages[inside.stages.indexOf(stage) + 1];
+  const next = following?.fire && !stage.fire ? 'coals' : following?.kind;
   const change = {
     ...(stageEndS < Infinity && { until: whenAt(stageEndS) }),
     ...(stageEndS < Infinity && next && { next }),

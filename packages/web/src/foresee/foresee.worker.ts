@@ -119,9 +119,9 @@ function inside({ cook, pieceId, zone }: Extract<Ask, { kind: 'inside' }>): Insi
     pieceId,
     ...(zone && { zone }),
     field: { timesS: seen.timesS, ...acrossFaces(seen), ...(seen.stall ? { stall: seen.stall } : {}) },
-    changes: seen.stages.slice(1).flatMap(({ kind }, i) => {
+    changes: seen.stages.slice(1).flatMap(({ kind, fire }, i) => {
       const atS = seen.stages[i]!.endS;
-      return atS < Infinity ? [{ kind, atS }] : [];
+      return atS < Infinity ? [{ kind, isOverCoals: fire !== undefined, atS }] : [];
     }),
     why: tellingMoments(seen, Infinity).map((atS) => ({ atS, said: explainPiece(seen, atS) })),
     ledger: { timesS: seen.timesS, heat: seen.heat },

@@ -19,7 +19,11 @@ export interface Inside {
   readonly zone?: Zone;
   readonly field: Omit<DepthTimeField, 'letter' | 'changes' | 'measured'>;
   /** When each stage after the first begins in it. */
-  readonly changes: readonly { readonly kind: StageKind; readonly atS: number }[];
+  readonly changes: readonly {
+    readonly kind: StageKind;
+    readonly isOverCoals: boolean;
+    readonly atS: number;
+  }[];
   readonly ledger?: Omit<HeatLedger, 'letter'>;
   /** What holds it back at telling moments, in order. */
   readonly why: readonly { readonly atS: number; readonly said: Said }[];

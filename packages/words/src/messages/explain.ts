@@ -21,7 +21,7 @@ interface Heat {
 interface Until {
   readonly until?: Quantity | string;
   /** What comes then: a kind of stage, or the stall. */
-  readonly next?: StageKind | 'stall';
+  readonly next?: StageKind | 'stall' | 'coals';
 }
 
 const celsius = (temperature: Quantity, print: Printer): string =>
@@ -70,6 +70,7 @@ const when = (until: Quantity | string, print: Printer): string =>
 function change({ until, next }: Until, print: Printer): string {
   if (until === undefined) return '';
   if (next === 'stall') return ` The stall begins about ${when(until, print)}.`;
+  if (next === 'coals') return ` Next, over the coals, about ${when(until, print)}.`;
   return next
     ? ` Next, ${stageName(next)}, about ${when(until, print)}.`
     : ` That ends about ${when(until, print)}.`;

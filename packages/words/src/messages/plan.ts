@@ -110,9 +110,11 @@ export const planMessages = messages({
     'Wrapping it would end that: wrapped, it no longer gives its heat to drying.',
   'plan.piece.never-wrapped': () => 'A hotter pit, or an oven for the finish, would end that.',
   'plan.stage': (p: { kind: string; place?: string }) =>
-    p.place && p.place !== 'pit'
-      ? `${stageName(p.kind as StageKind)}, ${p.place}`
-      : stageName(p.kind as StageKind),
+    p.place === 'coals'
+      ? stageName(p.kind as StageKind, true)
+      : p.place && p.place !== 'pit'
+        ? `${stageName(p.kind as StageKind)}, ${p.place}`
+        : stageName(p.kind as StageKind),
   'plan.stage.head-clock': () => 'clock',
   'plan.stage.head-in': () => 'in',
   'plan.stage.head-stage': () => 'stage',

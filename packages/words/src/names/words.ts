@@ -19,7 +19,11 @@ const STAGE_NAMES: Readonly<Record<StageKind, string>> = {
   hold: 'hold',
   chill: 'chill',
 };
-export const stageName = (kind: StageKind): string => STAGE_NAMES[kind];
+/** @param isOverCoals one side of the piece sees them */
+export const stageName = (kind: StageKind, isOverCoals = false): string =>
+  isOverCoals && kind === 'bare'
+    ? 'over the coals'
+    : `${STAGE_NAMES[kind]}${isOverCoals ? ', over the coals' : ''}`;
 
 const PIT_NAMES: Readonly<Record<PitType, string>> = {
   offset: 'offset',

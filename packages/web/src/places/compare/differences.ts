@@ -34,9 +34,10 @@ function differing(a: Figures, b: Figures, text: Text): Difference[] {
 
 const stagesOf = (piece: Piece, print: Printer): string =>
   piece.stages
-    .map(({ kind, until }) =>
-      until.by === 'clock' ? `${stageName(kind)} ${print.quantity(until.after)}` : stageName(kind),
-    )
+    .map(({ kind, until, direct }) => {
+      const name = stageName(kind, direct !== undefined);
+      return until.by === 'clock' ? `${name} ${print.quantity(until.after)}` : name;
+    })
     .join(', ');
 
 /** Letters that stand in both: of a piece that only one has, its meat alone is told. */

@@ -86,9 +86,9 @@ export function InsidePiece(props: InsideProps) {
       ? { stall: { ...field.stall, fromS: onS + field.stall.fromS, toS: onS + field.stall.toS } }
       : {}),
     // Of the try that is shown, as its colours are; the bands tell the ranges.
-    changes: inside.changes.map(({ kind, atS }) => ({
+    changes: inside.changes.map(({ kind, isOverCoals, atS }) => ({
       atS: onS + atS,
-      words: `${stageName(kind)} ${print.aboutClock(instantOf(onS + atS))}`,
+      words: `${stageName(kind, isOverCoals)} ${print.aboutClock(instantOf(onS + atS))}`,
     })),
   };
   return (
