@@ -4,7 +4,9 @@ import { exactlyOne, maybeCurve, maybeNumber, maybeText, numberOf, textOf } from
 import { refuse } from '../calc/problem.ts';
 import type { CalcAnswer, CalcInputs, CalcSpec } from '../calc/spec.ts';
 import { resolvePiece, resolvePit } from '../day/resolve.ts';
+import type { Cut } from '../meat/cut.ts';
 import { cuts, findCut } from '../meat/cuts.ts';
+import { hasFatCap, hasMembrane, type OtherFaceTold } from '../meat/faces.ts';
 import { quantile } from './ensemble/range.ts';
 import { medianBite, type PieceFigures, pieceFigures } from './piece/ensemble.ts';
 import { stagesIn } from './piece/stages.ts';
@@ -96,6 +98,20 @@ function figuresOf(inputs: CalcInputs): PieceFigures {
   return figures;
 }
 
+/** What is told of the other face, of the cuts alone that have one. */
+function otherFaceOf(inputs: CalcInputs, cut: Cut): OtherFaceTold {
+  const membrane = maybeText(inputs, 'membrane');
+  const fatCapM = maybeNumber(inputs, 'fat-cap');
+  if (membrane !== undefined && !hasMembrane(cut))
+    refuse('calc.not-here', { input: 'membrane', reason: 'only a rack of ribs has one on its bone side' });
+  if (fatCapM !== undefined && !hasFatCap(cut))
+    refuse('calc.not-here', { input: 'fat-cap', reason: 'only a brisket has its fat on one face' });
+  return {
+    ...(membrane !== undefined && { hasMembrane: membrane === 'yes' }),
+    ...(fatCapM !== undefined && { fatCapM }),
+  };
+}
+
 function evaluated(inputs: CalcInputs): PieceFigures {
   const cut = findCut(textOf(inputs, 'cut'))!;
   const massKg = maybeNumber(inputs, 'mass');
@@ -108,6 +124,7 @@ function evaluated(inputs: CalcInputs): PieceFigures {
       : undefined;
   const humidityRatio = maybeNumber(inputs, 'humidity-ratio');
   const bone = maybeText(inputs, 'bone');
+  const solutionShare = maybeNumber(inputs, 'solution-added');
   const pit = resolvePit({
     type: textOf(inputs, 'pit-type') as PitType,
     temperatureC: curve
@@ -125,6 +142,8 @@ function evaluated(inputs: CalcInputs): PieceFigures {
     ...(massKg !== undefined && { massKg }),
     ...(thicknessM !== undefined && { thicknessM }),
     ...(bone !== undefined && { hasBone: bone === 'yes' }),
+    ...(solutionShare !== undefined && { solutionShare }),
+    otherFace: otherFaceOf(inputs, cut),
     startC: numberOf(inputs, 'start'),
     placeOffsetK: { mean: 0, sd: 0 },
     bite: 'tender',
@@ -146,6 +165,9 @@ const piece: CalcSpec = {
     quantityInput('mass', 'mass', { range: [0.1, 20, 'kg'], optional: true }),
     quantityInput('thickness', 'length', { range: [5, 300, 'mm'], optional: true }),
     wordInput('bone', ['yes', 'no'], { optional: true }),
+    quantityInput('solution-added', 'fraction', { range: [0, 30, '%'], optional: true }),
+    wordInput('membrane', ['yes', 'no'], { optional: true }),
+    quantityInput('fat-cap', 'length', { range: [0, 30, 'mm'], optional: true }),
     quantityInput('start', 'temperature', { range: [0, 25, '°C'], byDefault: [5, '°C'] }),
     wordInput('pit-type', PIT_TYPES, { byDefault: 'offset' }),
     quantityInput('pit-temperature', 'temperature', { range: [60, 250, '°C'], optional: true }),
