@@ -1,6 +1,6 @@
+import { ZERO_CELSIUS_K } from '../numeric/constants.ts';
 import { exp, log } from '../numeric/elementary.ts';
 
-const ZERO_CELSIUS_K = 273.15;
 /** Coldest and hottest temperature of the two fits [°C]. */
 export const SATURATION_FROM_C = -100;
 const SATURATION_TO_C = 200;

@@ -1,4 +1,5 @@
 import { type Cook, isWaiting, type Piece, type Said, type Stage } from '@pitwright/model';
+import { ZERO_CELSIUS_K } from '../numeric/constants.ts';
 
 /** Another way to cook the same dinner, to be foreseen and priced beside the plan. */
 export interface Variant {
@@ -26,8 +27,8 @@ const WOULD_TAKE_A_NIGHT = new Set([
 /** One step hotter [K]: 25 °F. */
 const HOTTER_K = 25 / 1.8;
 /** A kitchen oven that finishes what the pit began [K]: 121 °C. */
-const OVEN_K = 273.15 + 121;
-const WARMER_K = 273.15 + 65;
+const OVEN_K = ZERO_CELSIUS_K + 121;
+const WARMER_K = ZERO_CELSIUS_K + 65;
 
 /** The ways worth pricing for this cook; each a whole cook that can be foreseen and planned. */
 export function variantsOf(cook: Cook): Variant[] {

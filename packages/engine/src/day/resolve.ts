@@ -2,6 +2,7 @@
  * What the day knows of a cook before any chance is drawn: every figure in SI, every gap filled from the cut, the kind of
  * pit and the kitchen, every stage with its cover and its air.
  */
+
 import {
   type Bite,
   type Cook,
@@ -41,12 +42,11 @@ import { gaugeError, PIT_KINDS, type PitKind, WATER_PAN_LN } from '../meat/pitKi
 import { type PieceSize, pieceSize } from '../meat/size.ts';
 import type { AirPlan, StageTrigger } from '../meat/stagePlan.ts';
 import { rawDensityKgM3 } from '../meat/tables.ts';
+import { ZERO_CELSIUS_K } from '../numeric/constants.ts';
 import { SURROUNDINGS } from '../sauce/cooling.ts';
 import { rubSugarShare } from './rubSugar.ts';
 import { withSolution } from './solution.ts';
 import { isSpritzUntold, spritzOf } from './spritz.ts';
-
-const ZERO_CELSIUS_K = 273.15;
 
 /** A figure with its doubt: normal with this sd. */
 export interface Doubtful {

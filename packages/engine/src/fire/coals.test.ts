@@ -2,7 +2,8 @@
 // law (nearer and hotter give more, a shield less).
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { discViewFactor, STEFAN_BOLTZMANN } from '../heat/radiation.ts';
+import { discViewFactor } from '../heat/radiation.ts';
+import { STEFAN_BOLTZMANN } from '../numeric/constants.ts';
 import { coalsFluxWm2, wallRiseK } from './coals.ts';
 
 describe('discs on one axis', () => {

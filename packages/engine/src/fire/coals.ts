@@ -5,8 +5,10 @@
  * A piece and the bed are discs on one axis. Nothing is reflected between them, and the walls fill the rest of the view.
  * The plume of hot gas over the coals is not in here: the air at the meat is what is told of it.
  */
+
 import type { Coals, FireShield } from '@pitwright/model';
-import { discViewFactor, STEFAN_BOLTZMANN } from '../heat/radiation.ts';
+import { discViewFactor } from '../heat/radiation.ts';
+import { STEFAN_BOLTZMANN, ZERO_CELSIUS_K } from '../numeric/constants.ts';
 import { rootBetween } from '../numeric/roots.ts';
 
 /**
@@ -34,7 +36,6 @@ const WATER_EMISSIVITY = 0.95;
 const SHIELD_AT = 0.5;
 /** The surface at which the linear law of the meat's surface has the exact flux: where it browns [K]. */
 const REFERENCE_K = 373.15;
-const ZERO_CELSIUS_K = 273.15;
 /** Temperatures are solved to this [K]. */
 const CLOSE_K = 1e-6;
 

@@ -1,7 +1,7 @@
 /** Water activity of the two solutes that a sauce is made of: sucrose and sodium chloride. */
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp, log } from '../numeric/elementary.ts';
 
-const GAS_CONSTANT = 8.314462618;
 const WATER_KG_PER_MOL = 0.0180153;
 const SUCROSE_KG_PER_MOL = 0.3422965;
 
@@ -22,7 +22,8 @@ export function sucroseWaterActivity(sucrose: number, temperatureC: number): num
   if (!(sucrose >= 0 && sucrose <= 0.9)) throw new RangeError(`sucrose must be in [0, 0.9], got ${sucrose}`);
   const sucroseMol = sucrose / SUCROSE_KG_PER_MOL;
   const x = sucroseMol / (sucroseMol + (1 - sucrose) / WATER_KG_PER_MOL);
-  const lnGamma = (Q_J_PER_MOL / (GAS_CONSTANT * (temperatureC + 273.15))) * (1 + A * x + B * x * x) * x * x;
+  const lnGamma =
+    (Q_J_PER_MOL / (GAS_CONSTANT_JMOLK * (temperatureC + 273.15))) * (1 + A * x + B * x * x) * x * x;
   return (1 - x) * exp(lnGamma);
 }
 

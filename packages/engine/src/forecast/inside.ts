@@ -1,5 +1,5 @@
 /** The inside of one piece: what the depth–time map and the heat ledger of a screen are drawn from. */
-import type { Cook, StageKind } from '@pitwright/model';
+import type { Cook } from '@pitwright/model';
 import { type ResolvedPiece, resolveCook } from '../day/resolve.ts';
 import { type OtherSide, otherSideOf } from '../meat/faces.ts';
 import { FINE_SETTINGS, PieceRunner } from '../meat/run.ts';

@@ -2,7 +2,9 @@
  * What salt the eater gets: grams in a kilogram as served, as a range, and the chance of each word. What goes on by hand
  * is told as its usual span; the parts are taken as independent, their sum as lognormal.
  */
+
 import type { Range, Said } from '@pitwright/model';
+import { NORMAL_P90_SD } from '../numeric/constants.ts';
 import { exp, log } from '../numeric/elementary.ts';
 import { erfc } from '../numeric/erfc.ts';
 
@@ -30,9 +32,6 @@ export interface SaltForecast {
   readonly parts: readonly { readonly part: SaltPart; readonly share: number }[];
 }
 
-/** From the median to the 90 % point of a normal [sd]. */
-const TO_P90 = 1.2815515655446004;
-
 /**
  * @param edibleKg served of the whole piece, its bone taken off; ∞ and 0 are refused
  * @returns undefined where nothing salts it
@@ -46,13 +45,13 @@ export function saltForecast(sources: readonly SaltFrom[], edibleKg: Range): Sal
     .map(({ part, lowG, highG }) => ({
       part,
       middleG: Math.sqrt(lowG * highG),
-      sdLn: log(highG / lowG) / (2 * TO_P90),
+      sdLn: log(highG / lowG) / (2 * NORMAL_P90_SD),
     }));
   const totalG = salting.reduce((sum, { middleG }) => sum + middleG, 0);
   if (!(totalG > 0)) return undefined;
   const ofParts =
     salting.reduce((sum, { middleG, sdLn }) => sum + middleG * sdLn * middleG * sdLn, 0) / (totalG * totalG);
-  const ofMeat = log(edibleKg.p90 / edibleKg.p10) / (2 * TO_P90);
+  const ofMeat = log(edibleKg.p90 / edibleKg.p10) / (2 * NORMAL_P90_SD);
   const sdLn = Math.sqrt(ofParts + ofMeat * ofMeat);
   const p50 = totalG / Math.sqrt(edibleKg.p10 * edibleKg.p90);
   const factor = factorAt90(sdLn);
@@ -65,7 +64,7 @@ export function saltForecast(sources: readonly SaltFrom[], edibleKg: Range): Sal
   };
 }
 
-const factorAt90 = (sdLn: number): number => exp(TO_P90 * sdLn);
+const factorAt90 = (sdLn: number): number => exp(NORMAL_P90_SD * sdLn);
 
 /** Chance of less than `level`. */
 const below = (level: number, p50: number, sdLn: number): number =>

@@ -1,5 +1,6 @@
 import type { Cook, CutId, Guests, Piece, Range } from '@pitwright/model';
 import { findCut } from '../meat/cuts.ts';
+import { NORMAL_P90_SD } from '../numeric/constants.ts';
 import { erfc } from '../numeric/erfc.ts';
 import { edibleYield, yieldMoments } from './yields.ts';
 
@@ -12,7 +13,6 @@ const CHILD_SHARE = 0.5;
 /** @source common practice, no source */
 const APPETITE = { small: 0.8, ordinary: 1, big: 1.25 } as const;
 const WITHOUT_OTHER_DISHES = 1.2;
-const P90_SD = 1.2815515655446004;
 /** One person's appetite against the table's: what parts one eater from another. @source common practice, no source */
 const EATER_SD = 0.3;
 
@@ -23,9 +23,9 @@ export interface Amount {
 }
 
 const rangeOf = ({ meanKg, sdKg }: Amount): Range => ({
-  p10: Math.max(0, meanKg - P90_SD * sdKg),
+  p10: Math.max(0, meanKg - NORMAL_P90_SD * sdKg),
   p50: meanKg,
-  p90: meanKg + P90_SD * sdKg,
+  p90: meanKg + NORMAL_P90_SD * sdKg,
   neverShare: 0,
 });
 
@@ -37,7 +37,7 @@ export function demandOf(guests: Guests): Amount {
     (guests.otherDishes === 0 ? WITHOUT_OTHER_DISHES : 1);
   const shares = guests.adults + CHILD_SHARE * guests.children;
   const squares = guests.adults + CHILD_SHARE * CHILD_SHARE * guests.children;
-  const tableSd = ((ADULT_KG.p90 - ADULT_KG.p10) / (2 * P90_SD)) * (each / ADULT_KG.p50);
+  const tableSd = ((ADULT_KG.p90 - ADULT_KG.p10) / (2 * NORMAL_P90_SD)) * (each / ADULT_KG.p50);
   const own = EATER_SD * each;
   return {
     meanKg: each * shares,

@@ -1,4 +1,5 @@
 import type { CutId, Range } from '@pitwright/model';
+import { NORMAL_P90_SD } from '../numeric/constants.ts';
 
 /** Edible share of the raw mass as bought: boneless, cooked, off the bone, ready to eat. */
 export interface EdibleYield {
@@ -75,10 +76,7 @@ export const YIELD_CUTS: readonly string[] = Object.keys(YIELDS);
 /** @returns undefined for a cut without a row: an unknown yield is not guessed */
 export const edibleYield = (cut: CutId): EdibleYield | undefined => YIELDS[cut];
 
-/** Middle half-widths to a standard deviation: p10 and p90 of a normal stand 1.2816 from its mean. */
-const P90_SD = 1.2815515655446004;
-
 /** Mean and standard deviation of the share. */
 export function yieldMoments({ share }: EdibleYield): { readonly mean: number; readonly sd: number } {
-  return { mean: share.p50, sd: (share.p90 - share.p10) / (2 * P90_SD) };
+  return { mean: share.p50, sd: (share.p90 - share.p10) / (2 * NORMAL_P90_SD) };
 }

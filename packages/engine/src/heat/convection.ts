@@ -1,7 +1,5 @@
+import { GRAVITY_MS2 } from '../numeric/constants.ts';
 import { cbrt, pow } from '../numeric/elementary.ts';
-
-/** Standard gravity [m/s²]. */
-export const GRAVITY = 9.80665;
 
 export const NATURAL_SHAPES = [
   'horizontal-cylinder',
@@ -25,7 +23,7 @@ export function rayleighNumber(
   prandtl: number,
 ): number {
   return (
-    (GRAVITY * expansionPerK * Math.abs(deltaK) * lengthM * lengthM * lengthM * prandtl) /
+    (GRAVITY_MS2 * expansionPerK * Math.abs(deltaK) * lengthM * lengthM * lengthM * prandtl) /
     (viscosityM2S * viscosityM2S)
   );
 }

@@ -1,5 +1,4 @@
-/** Stefan–Boltzmann constant [W/m²K⁴], exact in the SI of 2019. */
-export const STEFAN_BOLTZMANN = 5.670374419e-8;
+import { STEFAN_BOLTZMANN } from '../numeric/constants.ts';
 
 /**
  * Radiation coefficient of a small grey body in large surroundings [W/m²K]: εσ(T₁² + T₂²)(T₁ + T₂), so that

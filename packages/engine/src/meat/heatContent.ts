@@ -10,7 +10,7 @@ const SPECIFIC_HEAT_FAT = 1990;
 export const solidsCapacityJkgK = (protein: number, fatAndAsh: number): number =>
   SPECIFIC_HEAT_PROTEIN + (SPECIFIC_HEAT_FAT * fatAndAsh) / protein;
 
-/** Of water in air, its slope LATENT_SLOPE [J/kg]; 0 to 120 °C. */
-export const latentHeatJkg = (temperatureC: number): number => 2.501e6 - 2361 * temperatureC;
-/** [J/(kg·K)] */
+/** How much less heat evaporation takes for each kelvin [J/(kg·K)]. */
 export const LATENT_SLOPE = 2361;
+/** Of water in air [J/kg]; 0 to 120 °C. */
+export const latentHeatJkg = (temperatureC: number): number => 2.501e6 - LATENT_SLOPE * temperatureC;

@@ -2,6 +2,7 @@
  * The open surface, bare or under paper: outer side T_s and front T_f by Newton with the exact Jacobian, the interior
  * already eliminated, q = G_e (T_f − T_e).
  */
+import { STEFAN_BOLTZMANN } from '../numeric/constants.ts';
 import { LATENT_SLOPE, latentHeatJkg } from './heatContent.ts';
 import type { Cover, Face, MeatParameters, Surroundings } from './parameters.ts';
 import type { SurfaceFlows } from './surfaceFlows.ts';
@@ -13,7 +14,6 @@ const power08 = temperaturePower08;
 const latentHeat = latentHeatJkg;
 const LATENT_PER_K = LATENT_SLOPE;
 
-const STEFAN_BOLTZMANN = 5.670374419e-8;
 const SPECIFIC_HEAT_GAS = 1030;
 /** 0.85^(−2/3): Lewis factor of water vapour in air. */
 const LEWIS = 1.1144254;

@@ -4,6 +4,7 @@
  */
 
 import { componentConductivityWmK, componentDensityKgM3 } from '../food/choiOkos.ts';
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp, log } from '../numeric/elementary.ts';
 
 export const TABLE_STEP_K = 0.25;
@@ -11,8 +12,6 @@ export const TABLE_LOWEST_C = -20;
 const TABLE_HIGHEST_C = 260;
 const ROWS = (TABLE_HIGHEST_C - TABLE_LOWEST_C) / TABLE_STEP_K + 2;
 export const TABLE_LAST_ROW = ROWS - 2;
-
-const GAS_CONSTANT = 8.314462618;
 
 /** Columns of one row, side by side in memory. */
 export const COLUMN = {
@@ -69,7 +68,7 @@ function thermalTable(raw: Composition, softeningRate: SofteningRate): Float64Ar
     table[at + COLUMN.solidsConductance] = conductance;
     table[at + COLUMN.solidsVolume] = volume;
     table[at + COLUMN.releaseRate] = exp(
-      (-RELEASE_ENERGY_JMOL / GAS_CONSTANT) * (1 / temperatureK - 1 / RELEASE_REFERENCE_K),
+      (-RELEASE_ENERGY_JMOL / GAS_CONSTANT_JMOLK) * (1 / temperatureK - 1 / RELEASE_REFERENCE_K),
     );
     table[at + COLUMN.doseRate] = softeningRate(temperatureC) / 3600;
   }

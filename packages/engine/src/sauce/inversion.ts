@@ -1,15 +1,17 @@
 /** Sucrose split by acid in the simmer. */
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp } from '../numeric/elementary.ts';
 import type { Batch } from './batch.ts';
 import { tenToThe } from './chargeBalance.ts';
 
-const GAS_CONSTANT = 8.314462618;
 const RATE_25C = 1.2e-4;
 const ACTIVATION = 108_000;
 
 /** First-order rate [1/s], ±50 %. @source activation energy from a polarimetric measurement (2015, abstract); rate from memory */
 export const inversionRate = (ph: number, temperatureC: number): number =>
-  RATE_25C * exp((ACTIVATION / GAS_CONSTANT) * (1 / 298.15 - 1 / (temperatureC + 273.15))) * tenToThe(-ph);
+  RATE_25C *
+  exp((ACTIVATION / GAS_CONSTANT_JMOLK) * (1 / 298.15 - 1 / (temperatureC + 273.15))) *
+  tenToThe(-ph);
 
 /** Share of the sucrose that is glucose and fructose after this time [1]. */
 export const invertedShare = (ph: number, temperatureC: number, timeS: number): number =>

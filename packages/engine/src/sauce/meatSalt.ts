@@ -1,7 +1,7 @@
 /** Salt going into meat: how fast, how deep, and where it ends. */
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp } from '../numeric/elementary.ts';
 
-const GAS_CONSTANT = 8.314462618;
 /** Pork loin at 5 °C, the same for brines of 50–280 kg/m³; ±0.28. @source Springer chapter on meat salting, abstract */
 const DIFFUSIVITY_5C = 1.9e-10;
 /** From memory: 25 °C ×1.9, 60 °C ×4.8. */
@@ -9,7 +9,7 @@ const ACTIVATION = 22_000;
 
 /** Diffusivity of sodium chloride in pork [m²/s], −2 to 80 °C. */
 export const saltDiffusivity = (temperatureC: number): number =>
-  DIFFUSIVITY_5C * exp((ACTIVATION / GAS_CONSTANT) * (1 / 278.15 - 1 / (temperatureC + 273.15)));
+  DIFFUSIVITY_5C * exp((ACTIVATION / GAS_CONSTANT_JMOLK) * (1 / 278.15 - 1 / (temperatureC + 273.15)));
 
 /** Thickness over which salt enters a slab from one face [m]. */
 const pathM = (thicknessM: number, faces: 'both' | 'one'): number =>

@@ -1,4 +1,5 @@
 /** Water leaving an open surface that does not boil. */
+
 import { airConductivityWmK, airKinematicViscosityM2S, airPrandtl } from '../air/dryAir.ts';
 import {
   humidityRatioFromVapour,
@@ -7,6 +8,7 @@ import {
   vapourPressurePa,
 } from '../air/moistAir.ts';
 import { saturationPressurePa } from '../air/saturation.ts';
+import { GRAVITY_MS2 } from '../numeric/constants.ts';
 import { cbrt, pow } from '../numeric/elementary.ts';
 
 /** A pan of water, or of sauce, in a room. */
@@ -41,7 +43,6 @@ export function stillAirFlux(s: OpenSurface): number {
   return (SHAH * rhoSurface * cbrt(rhoAir - rhoSurface) * (surface - s.airHumidityRatio)) / PER_HOUR;
 }
 
-const GRAVITY = 9.80665;
 const VAPOUR_GAS_CONSTANT = 461.5;
 
 /** Diffusivity of vapour in air [m²/s]. @source D = 1.87e-10 T^2.072 / P, Cengel */
@@ -69,7 +70,7 @@ export function analogyFlux(s: OpenSurface, given: AirGiven = {}): { flux: numbe
   const surface = surfaceHumidityRatio(s);
   const rhoSurface = moistAirDensityKgM3(s.waterC, surface, s.pressurePa);
   const rhoAir = moistAirDensityKgM3(s.airC, s.airHumidityRatio, s.pressurePa);
-  const buoyancy = (GRAVITY * (rhoAir - rhoSurface)) / ((rhoAir + rhoSurface) / 2);
+  const buoyancy = (GRAVITY_MS2 * (rhoAir - rhoSurface)) / ((rhoAir + rhoSurface) / 2);
   // Gr/L³; a heavy layer at the surface lies still.
   const grashofPerCube = Math.max(0, buoyancy) / (nu * nu);
   const massCoefficient = 0.15 * cbrt((grashofPerCube * nu) / diffusivity) * diffusivity;

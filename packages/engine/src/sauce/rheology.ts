@@ -2,12 +2,12 @@
  * Thickness of a sauce as a yield-stress fluid, τ = τ0 + K γ̇ⁿ, from its pulp and its syrup.
  * A priori ±40 % in τ0; one plate test leaves ±15 %.
  */
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp, log, pow } from '../numeric/elementary.ts';
 import { type Batch, batchMassG } from './batch.ts';
 import { effectiveBrix } from './solution.ts';
 import { sucroseViscosityMPas } from './syrup.ts';
 
-const GAS_CONSTANT = 8.314462618;
 const REFERENCE_K = 298.15;
 
 /** Reference ketchup at 25 °C. @source Higgs & Norrington (1971), as tabulated in food rheology handbooks, from memory */
@@ -39,7 +39,7 @@ export interface Rheology {
 
 /** τ0(T)/τ0(25 °C): 4.6 times as much at 5 °C as at 95 °C. */
 const yieldTemperatureFactor = (temperatureC: number): number =>
-  exp((YIELD_ACTIVATION_J_PER_MOL / GAS_CONSTANT) * (1 / (temperatureC + 273.15) - 1 / REFERENCE_K));
+  exp((YIELD_ACTIVATION_J_PER_MOL / GAS_CONSTANT_JMOLK) * (1 / (temperatureC + 273.15) - 1 / REFERENCE_K));
 
 function flowIndex(pulpIndex: number): number {
   if (pulpIndex >= FULL_PULP) return KETCHUP_INDEX;

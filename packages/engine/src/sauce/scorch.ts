@@ -1,13 +1,13 @@
 /** Burning: at the bottom of the pan, and on the meat. */
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp } from '../numeric/elementary.ts';
 
-const GAS_CONSTANT = 8.314462618;
 const SUGAR_ACTIVATION = 120_000;
 const REFERENCE_K = 403.15;
 
 /** Minutes at 130 °C that one minute at this dry surface counts (judgement: 120 kJ/mol). */
 const scorchRate = (surfaceC: number): number =>
-  exp((SUGAR_ACTIVATION / GAS_CONSTANT) * (1 / REFERENCE_K - 1 / (surfaceC + 273.15)));
+  exp((SUGAR_ACTIVATION / GAS_CONSTANT_JMOLK) * (1 / REFERENCE_K - 1 / (surfaceC + 273.15)));
 
 const STEPS_PER_PIECE = 64;
 

@@ -2,9 +2,10 @@ import { quantityInput, wordInput } from '../calc/describe.ts';
 import { exactlyOne, maybeCurve, maybeText, numberOf, textOf, without } from '../calc/given.ts';
 import { refuse } from '../calc/problem.ts';
 import type { CalcInputs, CalcSpec } from '../calc/spec.ts';
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp, expm1, log } from '../numeric/elementary.ts';
 import { doseOverCurveH, relativeSofteningRate, type SofteningLaw } from './dose.ts';
-import { GAS_CONSTANT, overCurveS } from './rate.ts';
+import { overCurveS } from './rate.ts';
 
 const room = 'tender';
 const page = 'tender.md';
@@ -127,7 +128,7 @@ const conversion: CalcSpec = {
         refuse('calc.out-of-range', { input: 'curve', text: `${c} °C`, limits: '0..150 °C' });
     const lnFactor = log(factorPerS);
     const progress = overCurveS(timesS, temperaturesC, (c) =>
-      exp(lnFactor - energyJmol / (GAS_CONSTANT * (c + 273.15))),
+      exp(lnFactor - energyJmol / (GAS_CONSTANT_JMOLK * (c + 273.15))),
     );
     return { conversion: -expm1(-progress) };
   },
@@ -149,7 +150,7 @@ const ratio: CalcSpec = {
   page,
   evaluate(inputs) {
     const exponent =
-      (numberOf(inputs, 'activation-energy') / GAS_CONSTANT) *
+      (numberOf(inputs, 'activation-energy') / GAS_CONSTANT_JMOLK) *
       (1 / (numberOf(inputs, 'from') + 273.15) - 1 / (numberOf(inputs, 'to') + 273.15));
     return { ratio: exp(textOf(inputs, 'rises') === 'yes' ? exponent : -exponent) };
   },
@@ -177,7 +178,7 @@ const activationEnergy: CalcSpec = {
         reason: 'give one that differs from the first',
       });
     const energy =
-      (GAS_CONSTANT * log(numberOf(inputs, 'second') / numberOf(inputs, 'first'))) /
+      (GAS_CONSTANT_JMOLK * log(numberOf(inputs, 'second') / numberOf(inputs, 'first'))) /
       (1 / (first + 273.15) - 1 / (second + 273.15));
     return { 'activation-energy': energy < 0 ? -energy : energy };
   },

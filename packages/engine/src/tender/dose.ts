@@ -2,8 +2,10 @@
  * The softening dose: hours at 95 °C that do the same as the piece's own history.
  * Slow breakdown of the cross-linked collagen network, after its helix has come apart.
  */
+
+import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
 import { exp, log } from '../numeric/elementary.ts';
-import { GAS_CONSTANT, overCurveS } from './rate.ts';
+import { overCurveS } from './rate.ts';
 
 const REFERENCE_K = 368.15;
 
@@ -36,7 +38,7 @@ export function relativeSofteningRate(temperatureC: number, law: SofteningLaw = 
   const temperatureK = temperatureC + 273.15;
   return (
     unfoldedShare(temperatureC, law) *
-    exp((-law.activationEnergyJmol / GAS_CONSTANT) * (1 / temperatureK - 1 / REFERENCE_K))
+    exp((-law.activationEnergyJmol / GAS_CONSTANT_JMOLK) * (1 / temperatureK - 1 / REFERENCE_K))
   );
 }
 

@@ -1,6 +1,3 @@
-/** [J/molK] CODATA 2018, exact. */
-export const GAS_CONSTANT = 8.31446261815324;
-
 /** Abramowitz & Stegun 1964, table 25.4, n = 5. */
 const POINTS = [0, 0.5384693101056831, -0.5384693101056831, 0.906179845938664, -0.906179845938664];
 const WEIGHTS = [

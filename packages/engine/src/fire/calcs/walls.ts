@@ -4,7 +4,7 @@ import { quantityInput } from '../../calc/describe.ts';
 import { itemsIn, numberOf, pairIn, textOf } from '../../calc/given.ts';
 import { refuse } from '../../calc/problem.ts';
 import type { CalcSpec } from '../../calc/spec.ts';
-import { GRAVITY } from '../../heat/convection.ts';
+import { GRAVITY_MS2 } from '../../numeric/constants.ts';
 import { outerWall } from '../outerWall.ts';
 
 const room = 'fire';
@@ -100,7 +100,7 @@ export const wallCalcs: readonly CalcSpec[] = [
           (numberOf(inputs, 'discharge-coefficient') / 3) *
           numberOf(inputs, 'width') *
           height *
-          Math.sqrt((height * GRAVITY * Math.abs(inside - outside)) / meanK),
+          Math.sqrt((height * GRAVITY_MS2 * Math.abs(inside - outside)) / meanK),
       };
     },
   },
@@ -125,7 +125,9 @@ export const wallCalcs: readonly CalcSpec[] = [
       const density = (name: string) => airDensityKgM3(numberOf(inputs, name), pressure);
       return {
         'pressure-difference':
-          GRAVITY * numberOf(inputs, 'height') * (density('air-temperature') - density('gas-temperature')),
+          GRAVITY_MS2 *
+          numberOf(inputs, 'height') *
+          (density('air-temperature') - density('gas-temperature')),
       };
     },
   },

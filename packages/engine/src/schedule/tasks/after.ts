@@ -1,9 +1,10 @@
+import { ZERO_CELSIUS_K } from '../../numeric/constants.ts';
 import { HOUR_S, MINUTE_S, wallClockS } from '../clock.ts';
 import { type DraftTask, draft, type TaskScene, taskId } from './draft.ts';
 import { fixedDuration } from './durations.ts';
 
 /** Above this air temperature cooked food may stand out for one hour, else two. */
-const HOT_AIR_K = 273.15 + 32;
+const HOT_AIR_K = ZERO_CELSIUS_K + 32;
 
 /** Longest time from serving until leftovers are in the fridge [s]. @source USDA FSIS; 1 h above 32 °C (90 °F) */
 const leftoversWithinS = (airK: number | undefined): number =>
