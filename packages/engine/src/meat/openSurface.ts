@@ -164,12 +164,9 @@ export class OpenSurface {
       const perDeterminant = 1 / (a11 * a22 - a12 * a21);
       let dSurface = (r2 * a12 - r1 * a22) * perDeterminant;
       let dFront = (r1 * a21 - r2 * a11) * perDeterminant;
-      dFront = dFront > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dFront, -NEWTON_CAP_K);
-      if (frontC + dFront > highestFrontC) {
-        dFront = highestFrontC - frontC;
-        dSurface = -(r1 + a12 * dFront) / a11;
-      }
       dSurface = dSurface > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dSurface, -NEWTON_CAP_K);
+      dFront = dFront > NEWTON_CAP_K ? NEWTON_CAP_K : Math.max(dFront, -NEWTON_CAP_K);
+      if (frontC + dFront > highestFrontC) dFront = highestFrontC - frontC;
       surfaceC += dSurface;
       frontC += dFront;
       if (
@@ -191,14 +188,10 @@ export class OpenSurface {
     // A cover or a layer in series passes the heat on: its outer side is the warmer by its resistance.
     let byConvection = convection * (gasC - surfaceC - heatResistance * fromAir);
     if (frontC >= highestFrontC) {
-      const latentFront = latentHeat(frontC);
-      const spare = fromAir - latentHeat(surfaceC) * filmFlow - latentFront * frontFlow - intoMeat;
-      // The front boils whatever the bark lets through; a piece dried to its middle takes no more.
-      if (canDry) frontFlow += spare / latentFront;
-      else if (spare > 0) {
-        byConvection *= 1 - spare / fromAir;
-        fromAir -= spare;
-      }
+      // A front held under the boiling point takes no more than it conducts on and the bark lets through.
+      const taken = latentHeat(surfaceC) * filmFlow + latentHeat(frontC) * frontFlow + intoMeat;
+      byConvection *= taken / fromAir;
+      fromAir = taken;
     }
     flows.surfaceC = surfaceC;
     flows.frontC = frontC;
