@@ -32,7 +32,7 @@ export {
 } from './enough.ts';
 export { evaporate } from './evaporation.ts';
 export type { Figures } from './figures.ts';
-export { findIngredient, type Resolved, type ResolvedLine } from './formulaLines.ts';
+export { findIngredient, formulaLines, type Resolved, type ResolvedLine } from './formulaLines.ts';
 export { PLATED_SD, THICKNESS_SD } from './goal.ts';
 export type { JarSize, Jars } from './jars.ts';
 export { STRESS_WEBER, stepsApart, TASTES, type Taste, tastesOf, WEBER } from './jnd.ts';

@@ -118,7 +118,7 @@ function jobTable(report: PlanReport, print: Printer, roomPx: number): string {
     return element('tr', inNight ? 'night' : '', cells.join(''));
   });
   const tell = (id: string): string => escaped(say({ id }, print));
-  const head = `<tr>${element('th', '', tell('sheet.head-plan'))}<th></th>${element('th', '', tell('sheet.head-what'))}${element('th', 'write', tell('sheet.head-done'))}</tr>`;
+  const head = `<tr>${element('th', '', tell('sheet.head-plan'))}<td></td>${element('th', '', tell('sheet.head-what'))}${element('th', 'write', tell('sheet.head-done'))}</tr>`;
   return `<table class="dense" style="--row:${paddingPx}px"><thead>${head}</thead><tbody>${body.join('')}</tbody></table>`;
 }
 

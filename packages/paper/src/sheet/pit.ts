@@ -83,7 +83,7 @@ function walkTable(all: readonly WalkRow[], roomPx: number, settings: PrintSetti
   const head = [
     element('th', '', tell({ id: 'sheet.head-plan' })),
     element('th', '', tell({ id: 'sheet.head-when' })),
-    element('th', '', ''),
+    element('td', '', ''),
     element('th', '', tell({ id: 'sheet.head-what' })),
     element('th', 'write', tell({ id: 'sheet.head-done' })),
     element('th', 'write', tell({ id: 'sheet.head-grate', params: { unit } })),

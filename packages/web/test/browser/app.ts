@@ -52,7 +52,7 @@ export interface Visit {
   readonly zone?: string;
 }
 
-/** A new person's browser: empty, in Lisbon unless told, writing as in Britain. Errors of the page fail the test that closes it. */
+/** A new person's browser: empty, in Lisbon unless told, writing as in Britain. Errors of the page and what it logs as one fail the test that closes it. */
 export async function visit(
   browser: Browser,
   visit: Visit = {},
@@ -74,6 +74,11 @@ export async function visit(
   page.setDefaultTimeout(60_000);
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (line) => {
+    // A server that is away is told by the browser itself, and is no error of the page.
+    const isOfNetwork = /^Failed to load resource|ERR_CONNECTION|ERR_INTERNET/.test(line.text());
+    if (['error', 'warning'].includes(line.type()) && !isOfNetwork) errors.push(line.text());
+  });
   return { context, page, errors };
 }
 

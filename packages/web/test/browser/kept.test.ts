@@ -117,6 +117,19 @@ describe('a recipe', () => {
     await expect.poll(() => page.locator('.cooks-of li').count()).toBe(2);
   });
 
+  test('shows what is mixed by weight, what it makes, and the Bench it is worked on', async () => {
+    await page.goto(app.url);
+    await press('More: Regatta dinner');
+    await press('Keep as a recipe');
+    await page.locator('.shelf-row a[href^="/recipe/"]').filter({ hasText: 'Regatta' }).click();
+    const glaze = page.locator('.recipe-formula').first();
+    await expect.poll(() => glaze.locator('tr').count()).toBeGreaterThan(5);
+    expect(await glaze.locator('tr').last().textContent()).toMatch(/makes\d.*k?g/);
+    expect(await axeFinds(page)).toEqual([]);
+    await page.getByRole('link', { name: 'Rub, on the Bench' }).click();
+    await page.locator('.on-meat').waitFor();
+  });
+
   test('is duplicated and keeps the stages it is given', async () => {
     await press('Duplicate');
     await expect.poll(answer).toContain('Two racks on a kettle, again');

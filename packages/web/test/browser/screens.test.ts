@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type LightName, OUT_DIR, visit } from './app.ts';
+import { axeFinds } from './axe.ts';
 import { faultsOf, NO_FAULTS } from './looks.ts';
 import { LIGHTS, settled, turnTo } from './page.ts';
 import { app, browser, serve } from './served.ts';
@@ -71,5 +72,6 @@ test.each(['regatta-dinner', 'two-racks-on-a-kettle'])('sheets of %s', async (co
   );
   expect(cutOff).toEqual([]);
   await page.emulateMedia({ media: null });
+  expect(await axeFinds(page)).toEqual([]);
   expect(errors).toEqual([]);
 });

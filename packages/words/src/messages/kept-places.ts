@@ -69,8 +69,10 @@ export const keptPlacesMessages = messages({
   'web.recipe.pieces': () => 'Pieces',
   'web.recipe.formulas': () => 'Formulas',
   'web.recipe.no-formulas': () => 'No sauce, rub, brine or spritz.',
-  'web.recipe.formula': (p: { name: string; lines: number }) =>
-    p.lines === 1 ? `**${p.name}**, one line` : `**${p.name}**, ${p.lines} lines`,
+  'web.recipe.on-bench': (p: { name: string }) => `${p.name}, on the Bench`,
+  'web.recipe.formula.makes': () => 'makes',
+  'web.recipe.formula.in-pan': () => 'in the pan',
+  'web.recipe.formula.unread': () => 'A line of it cannot be weighed: its Bench says which.',
   'web.recipe.leave-out': (p: { letter: string }) => `Leave out ${p.letter}`,
   'web.recipe.no-cooks': () => 'Not cooked yet.',
   'web.recipe.again': () => 'Cook it again',

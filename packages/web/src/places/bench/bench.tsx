@@ -2,6 +2,7 @@ import type { Coating } from '@pitwright/engine/sauce';
 import { type Cook, type Formula, madeFormula } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { useMemo, useState } from 'react';
+import { useSearchParams } from 'wouter';
 import { Choice } from '../../parts/choice.tsx';
 import { Key } from '../../parts/key.tsx';
 import { UndoKeys } from '../../parts/undo-keys.tsx';
@@ -47,7 +48,8 @@ function BenchSheet(props: { cook: Cook }) {
   const { text } = useWords();
   const { cook } = props;
   const writer = useCookWriter(cook);
-  const [formulaId, setFormulaId] = useState<string | undefined>(cook.formulas[0]?.id);
+  const [search] = useSearchParams();
+  const [formulaId, setFormulaId] = useState(search.get('formula') ?? cook.formulas[0]?.id);
   const [swap, setSwap] = useState<Swap>();
   const [wish, setWish] = useState<Wish>();
   const [below, setBelow] = useState<'paste' | 'own'>();

@@ -11,6 +11,7 @@ import { recipeOf } from '../shelf/from-cook.ts';
 import { CooksOf } from './cooks-of.tsx';
 import { KeptKeys } from './kept-keys.tsx';
 import { ofKept } from './of-kept.tsx';
+import { RecipeFormulas } from './recipe-formulas.tsx';
 import { RecipePieces } from './recipe-pieces.tsx';
 import { WrittenLine } from './written-line.tsx';
 
@@ -61,20 +62,7 @@ function RecipeSheet({ kept }: { kept: Kept<Recipe> }) {
         <div className="kept-parts">
           <RecipePieces recipe={recipe} onKeep={keep} />
           <div>
-            <section>
-              <h2>{text('web.recipe.formulas')}</h2>
-              {recipe.formulas.length === 0 ? (
-                <p className="quiet">{text('web.recipe.no-formulas')}</p>
-              ) : (
-                <ul>
-                  {recipe.formulas.map((formula) => (
-                    <li key={formula.id}>
-                      {rich('web.recipe.formula', { name: formula.name, lines: formula.lines.length })}
-                    </li>
-                  ))}
-                </ul>
-              )}
-            </section>
+            <RecipeFormulas recipe={recipe} bench={cooks.at(-1)} />
             <CooksOf
               cooks={cooks}
               none={text('web.recipe.no-cooks')}
