@@ -1,7 +1,5 @@
-import type { Notice as StandingNotice } from '@pitwright/engine';
 import type { NoticeLevel } from '@pitwright/model';
 import type { ReactNode } from 'react';
-import { saidWords } from '../said.ts';
 import { useWords } from '../words.tsx';
 
 /** A safety statement. Shape, word and colour each tell its level. */
@@ -28,18 +26,4 @@ export function StandingLine(props: { level: NoticeLevel; source: string; childr
       </span>
     </li>
   );
-}
-
-/** Standing cautions, a line each. */
-export function StandingLines({ notices }: { notices: readonly StandingNotice[] }) {
-  const { print } = useWords();
-  return notices.map((notice) => (
-    <StandingLine
-      key={`${notice.id}${JSON.stringify(notice.params)}`}
-      level={notice.level}
-      source={notice.source}
-    >
-      {saidWords(notice, print)}
-    </StandingLine>
-  ));
 }

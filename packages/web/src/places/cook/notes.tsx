@@ -2,7 +2,8 @@ import type { Alternative, CookPlan, Notice as StandingNotice } from '@pitwright
 import type { Cook, NoticeLevel, Said } from '@pitwright/model';
 import type { Foresight } from '../../foresee/messages.ts';
 import { useIsNarrow } from '../../parts/narrow.ts';
-import { Notice, StandingLine, StandingLines } from '../../parts/notice.tsx';
+import { Notice, StandingLine } from '../../parts/notice.tsx';
+import { StandingLines } from '../../parts/standing-lines.tsx';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { TakeWay } from '../take-way.tsx';

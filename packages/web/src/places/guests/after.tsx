@@ -1,6 +1,6 @@
 import { type Portions, standingNotices } from '@pitwright/engine';
 import type { Cook, Quantity } from '@pitwright/model';
-import { StandingLines } from '../../parts/notice.tsx';
+import { StandingLines } from '../../parts/standing-lines.tsx';
 import { useWords } from '../../words.tsx';
 import { aboutRange } from './about.ts';
 

@@ -10,7 +10,7 @@ import { useWords } from '../../words.tsx';
 import { useRemarks } from '../remarks.ts';
 
 /** A new pit: its kind and what it is usually held at. */
-export function PitForm(props: { onDone: () => void }) {
+export default function PitForm(props: { onDone: () => void }) {
   const { text, print } = useWords();
   const keeper = useKeeper();
   const remarks = useRemarks();

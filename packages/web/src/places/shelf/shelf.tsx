@@ -1,7 +1,7 @@
 import { type Cook, createEntry, type Kept, type Pit, type Recipe, setEntry } from '@pitwright/model';
 import { newId } from '@pitwright/store';
 import { capital, clock, date, pitName } from '@pitwright/words';
-import { type ReactNode, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Answer } from '../../parts/answer.tsx';
 import { Key } from '../../parts/key.tsx';
@@ -15,10 +15,12 @@ import { recipeOf } from './from-cook.ts';
 import { giveFile } from './give-file.ts';
 import { LastDeed } from './last-deed.tsx';
 import { shelveCooks } from './order.ts';
-import { PitForm } from './pit-form.tsx';
 import { RemovedRow, ShelfRow } from './row.tsx';
 import { WritingChoice } from './writing.tsx';
 import './shelf.css';
+
+/** It knows what is out of the ordinary, and that weighs more than the shelf. */
+const PitForm = lazy(() => import('./pit-form.tsx'));
 
 /** Recipes, cooks and pits: what is kept on this device. */
 export default function Shelf() {
@@ -115,7 +117,9 @@ export default function Shelf() {
               ))}
             </Section>
             {addsPit ? (
-              <PitForm onDone={() => setAddsPit(false)} />
+              <Suspense fallback={null}>
+                <PitForm onDone={() => setAddsPit(false)} />
+              </Suspense>
             ) : (
               <div className="keys shelf-new">
                 <Key onClick={() => setAddsPit(true)}>{text('web.shelf.new-pit')}</Key>
