@@ -139,7 +139,7 @@ const pieceForm = z.strictObject({
     })
     .nullable()
     .describe('the muscles of a whole brisket or a bird; null: of one muscle'),
-  why: whyForm.describe('what holds it back and where its heat goes, in the member nearest the median'),
+  why: whyForm.describe('what holds it back and where its heat goes, in a typical member'),
   notices: z.array(saidForm),
 });
 

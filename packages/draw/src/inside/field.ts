@@ -1,5 +1,5 @@
 /**
- * The inside of one member of the forecast, the one whose finish is nearest the median.
+ * The inside of one member of the forecast, one that finishes about the median and whose stages end near theirs.
  * Times are seconds since 1970 UTC; depth is a share of the drawn thickness, 0 at the surface.
  */
 export interface DepthTimeField {

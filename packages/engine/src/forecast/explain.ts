@@ -10,9 +10,6 @@ interface Moment {
   readonly watts: number;
   /** Of it [W]. */
   readonly driesW: number;
-  readonly warmsW: number;
-  /** Warmth that leaves with its juice [W]. */
-  readonly juiceW: number;
   readonly driesShare: number;
   /** Of convection and radiation together, where they are parted. */
   readonly airShare?: number;
@@ -47,8 +44,6 @@ function momentAt(inside: PieceInside, elapsedS: number): Moment {
   return {
     watts,
     driesW,
-    warmsW: heat.warming[i]! + heat.juice[i]!,
-    juiceW: heat.juice[i]!,
     driesShare: watts > 0 ? clamp(driesW / watts) : 0,
     ...(partedW > 0 && { airShare: clamp(heat.convection[i]! / partedW) }),
     coreC: coreC(i),
@@ -90,8 +85,6 @@ export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Insta
   const heat = {
     watts: Math.round(now.watts),
     driesW: Math.round(now.driesW),
-    warmsW: Math.round(now.warmsW),
-    juiceW: Math.round(now.juiceW),
     dries: share(now.driesShare),
     ...(now.airShare !== undefined && { byAir: share(now.airShare) }),
     core: celsius(now.coreC),

@@ -11,6 +11,7 @@ import { lastCookingStage, softeningRate } from './ensemble/run.ts';
 import { type BiteLine, type Followed, followed, type StageInside } from './followed.ts';
 import type { HeatColumns } from './heatColumns.ts';
 import { type CookForecast, type PieceColumns, TIMED_WORDS } from './types.ts';
+import { typicalMember } from './typicalMember.ts';
 import { onWholeClock, type Zone, zonePiece } from './zones.ts';
 
 /** Bite of the members nearest the 10, 50 and 90 % points. */
@@ -33,7 +34,7 @@ export interface OtherSideInside {
 
 export interface PieceInside {
   readonly pieceId: string;
-  /** The member shown: its finish is nearest the median. */
+  /** The member shown: it finishes about the median, and its stages end near theirs. */
   readonly member: number;
   /** From meat-on, at most three minutes apart [s]. */
   readonly timesS: readonly number[];
@@ -66,7 +67,7 @@ const TAIL_S = 12 * 3600;
 const STALL = { fromC: 55, toC: 85, slowKPerH: 4, leastS: 1800 } as const;
 
 /**
- * The inside of the members nearest the median and nearest the 10 and 90 % points of a piece, on the fine grid.
+ * The inside of a typical member and of those nearest the 10 and 90 % points of a piece, on the fine grid.
  *
  * The chosen member finishes within the fine grid's difference of its time in `forecast` (0.5 %, docs/models/meat.md).
  *
@@ -79,10 +80,11 @@ export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string,
   const piece = pieces.find((one) => one.id === pieceId);
   const columns = forecast.pieces.find((one) => one.pieceId === pieceId)?.columns;
   if (!piece || !columns) throw new RangeError(`the forecast has no piece ${pieceId}`);
-  const order = Array.from(columns.readyS, (readyS, member) => ({ readyS, member })).sort((a, b) =>
-    a.readyS === b.readyS ? a.member - b.member : a.readyS - b.readyS,
-  );
-  const at = (share: number): number => order[Math.round(share * (order.length - 1))]!.member;
+  const byFinish = Array.from(columns.readyS, (readyS, member) => ({ readyS, member }))
+    .sort((a, b) => (a.readyS === b.readyS ? a.member - b.member : a.readyS - b.readyS))
+    .map(({ member }) => member);
+  const at = (share: number): number => byFinish[Math.round(share * (byFinish.length - 1))]!;
+  const typical = typicalMember(columns, byFinish, (member) => slowestItem(piece, columns, member));
   const runner = new PieceRunner({ ...FINE_SETTINGS, tailS: TAIL_S }, softeningRate);
   runner.solver.doseEverywhere = true;
   const body = zone === undefined ? piece : zonePiece(piece, zone);
@@ -102,7 +104,7 @@ export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string,
     const stages = zone === undefined ? drawn.stages : wholeClock(drawn.stages, wholeEndS);
     return followed(runner, body, { ...drawn, stages }, word);
   };
-  const middle = follow(at(0.5));
+  const middle = follow(typical);
   const isAsked = middle.open.bite.depthShares.length > 0;
   const early = isAsked ? follow(at(0.1)) : undefined;
   const late = isAsked ? follow(at(0.9)) : undefined;
@@ -115,7 +117,7 @@ export function pieceInside(cook: Cook, forecast: CookForecast, pieceId: string,
   const stall = stallOf(shown.timesS, shown.temperaturesC);
   return {
     pieceId,
-    member: at(0.5),
+    member: typical,
     ...shown,
     ...linesOf('open'),
     ...(other && {

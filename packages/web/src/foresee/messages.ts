@@ -12,7 +12,7 @@ export interface Foresight extends PlanReport {
   readonly isSettled: boolean;
 }
 
-/** The inside of the member whose finish is nearest the median; times are seconds from its own meat-on. */
+/** The inside of a typical member; times are seconds from its own meat-on. */
 export interface Inside {
   readonly pieceId: string;
   /** The muscle shown; missing: the whole piece. */

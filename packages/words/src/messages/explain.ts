@@ -10,9 +10,6 @@ const ZERO_CELSIUS_K = 273.15;
 interface Heat {
   readonly watts: number;
   readonly driesW: number;
-  readonly warmsW: number;
-  /** Leaves again with juice. */
-  readonly juiceW: number;
   /** Share by the moving air, the rest radiation; missing where the two are not parted. */
   readonly byAir?: Quantity;
   readonly core: Quantity;
@@ -28,8 +25,9 @@ const celsius = (temperature: Quantity, print: Printer): string =>
   print.temperatureC(temperature.si - ZERO_CELSIUS_K);
 
 /** Model figures are told no finer than they are good for: to 5 W from 50 W on. */
-const watts = (value: number): string =>
-  `${decimal(Math.abs(value) < 50 ? Math.round(value) : 5 * Math.round(value / 5))} W`;
+const told = (value: number): number =>
+  Math.abs(value) < 50 ? Math.round(value) : 5 * Math.round(value / 5);
+const watts = (value: number): string => `${decimal(told(value))} W`;
 
 const PARTS: readonly (readonly [least: number, words: string])[] = [
   [0.9, 'nearly all'],
@@ -52,11 +50,9 @@ function arrives({ watts: total, byAir }: Heat): string {
 const dries = ({ driesW }: Heat): string =>
   driesW <= -1 ? `${watts(-driesW)} more from steam that condenses on it` : `${watts(driesW)} dry it`;
 
-/** `26 W warm it, while 6 W leave with its juice`; the juice where it is worth a word. */
-function warms({ warmsW, juiceW, watts: total }: Heat): string {
-  const lost = juiceW >= 1 && juiceW >= 0.05 * total ? `, while ${watts(juiceW)} leave with its juice` : '';
-  return `${watts(Math.max(0, warmsW))} warm it${lost}`;
-}
+/** `26 W warm it`: what is left of all that arrives, as both are told. */
+const warms = ({ watts: total, driesW }: Heat): string =>
+  `${watts(Math.max(0, told(total) - told(driesW)))} warm it`;
 
 /** What the coals give of all the heat, in the same words. */
 const coalsPart = (share: number): string =>

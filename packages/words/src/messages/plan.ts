@@ -81,7 +81,7 @@ export const planMessages = messages({
   'plan.why.in-all': () => 'to the table',
   'plan.section.why': (p: { letter: string; name: string }) => `Why: ${p.letter}, ${p.name}`,
   'plan.why.member': () =>
-    'Told of one try, the one whose finish is nearest the middle, put on at the planned hour.',
+    'Told of one try, which is near the middle in its finish and in its stages, put on at the planned hour.',
   'plan.piece.bone-in': () => 'bone in',
   'plan.piece.place': (p: { place: string }) =>
     p.place === 'hot' ? 'hot end' : p.place === 'cool' ? 'cool end' : 'middle of the grate',
