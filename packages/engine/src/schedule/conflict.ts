@@ -1,4 +1,5 @@
 import type { Said } from '@pitwright/model';
+import { CAPACITY_EPSILON } from './activities.ts';
 import { type Droppable, demandsOf, keepingOnly } from './demands.ts';
 import type { Problem } from './problem.ts';
 import { findFit } from './search.ts';
@@ -62,30 +63,59 @@ const EASE: readonly DemandKind[] = [
   'chance',
 ];
 
-/** The minimal conflict with the way out of each of its demands. */
+/**
+ * The minimal conflict with the ways out that a person would take; where there is none such, with the one that is left.
+ * What is not there at all clashes with nothing else: no shorter wait in it would help.
+ */
 export function explainConflict(problem: Problem): FoundConflict | undefined {
-  const demands = minimalConflict(problem);
-  if (!demands?.length) return undefined;
   const all = demandsOf(problem);
+  const lacking = all.find((demand) => demand.kind === 'capacity' && isLacking(problem, demand));
+  const demands = lacking ? [lacking] : minimalConflict(problem);
+  if (!demands?.length) return undefined;
   const kept = new Set(all.filter((d) => demands.some((member) => member.id === d.id)));
   const alone = keepingOnly(problem, all, kept);
-  const ways = demands.map((demand) => ({ demand, amount: leastEasing(alone, demand) }));
-  const advised = [...ways].sort(
-    (a, b) =>
-      EASE.indexOf(a.demand.kind) - EASE.indexOf(b.demand.kind) ||
-      a.amount - b.amount ||
-      (a.demand.id < b.demand.id ? -1 : 1),
-  )[0]!;
+  const ways = demands
+    .map((demand) => ({ demand, amount: leastEasing(alone, demand) }))
+    .sort(
+      (a, b) =>
+        Number(isAskingTooMuch(a)) - Number(isAskingTooMuch(b)) ||
+        EASE.indexOf(a.demand.kind) - EASE.indexOf(b.demand.kind) ||
+        a.amount - b.amount ||
+        (a.demand.id < b.demand.id ? -1 : 1),
+    );
+  const advised = ways[0]!;
+  const offered = demands.flatMap(({ id }) =>
+    ways.filter((way) => way.demand.id === id && (way === advised || !isAskingTooMuch(way))),
+  );
   return {
     conflict: {
       demands: demands.map(({ id, kind, taskIds, said }) => ({ id, kind, taskIds, said })),
-      wayOut: ways.map(({ demand, amount }) => ({ demandId: demand.id, buys: easingSaid(demand, amount) })),
+      wayOut: offered.map(({ demand, amount }) => ({
+        demandId: demand.id,
+        buys: easingSaid(demand, amount),
+      })),
       giveUpId: advised.demand.id,
     },
     demands,
     giveUp: advised.demand,
     amount: advised.amount,
   };
+}
+
+const isAskingTooMuch = ({
+  demand,
+  amount,
+}: {
+  readonly demand: Droppable;
+  readonly amount: number;
+}): boolean => demand.mostTaken !== undefined && amount > demand.mostTaken;
+
+/** Whether one job or stay alone needs more of it than the kitchen has. */
+function isLacking({ jobs, stays, capacity }: Problem, { said }: Droppable): boolean {
+  const needs = [...jobs.flatMap((job) => job.needs), ...stays.map((stay) => stay.need)];
+  return needs.some(
+    ({ kind, amount }) => kind === said.params!.kind && amount > capacity[kind]! + CAPACITY_EPSILON,
+  );
 }
 
 /** Smallest easing of one demand with which the others fit, in its own steps. */

@@ -1,5 +1,5 @@
 import type { Said } from '@pitwright/model';
-import { SLOT_S } from './clock.ts';
+import { HOUR_S, SLOT_S } from './clock.ts';
 import type { Job, Lag, Problem } from './problem.ts';
 import type { Demand, DemandKind, EquipmentKind } from './types.ts';
 
@@ -11,13 +11,20 @@ export interface Droppable extends Demand {
   readonly all: number;
   /** Smallest step of easing that means something. */
   readonly step: number;
+  /** More than this nobody would give; missing: there is no such bound. */
+  readonly mostTaken?: number;
   /** Kind of the amount, for the words: minutes, pairs of hands, or pieces and m² of equipment. */
   readonly unit: 'minutes' | 'hands' | 'equipment';
 }
 
+/** A clock bent by more than this is another dinner [slots]. @source common practice, no source */
+const MOST_OFF_THE_CLOCK = (3 * HOUR_S) / SLOT_S;
+/** Helpers that somebody may find among the guests. @source common practice, no source */
+const MOST_HELPERS = 3;
+
 /**
- * Everything of a problem that somebody could give up. Lengths of jobs and the order of the work are no demands:
- * no rub goes on before it is mixed.
+ * Everything of a problem that somebody could give up. Lengths of jobs, the order of the work and the morning on which
+ * it begins are no demands: no rub goes on before it is mixed, and nobody cooks before the shop opens.
  */
 export const demandsOf = (problem: Problem): Droppable[] => [
   ...problem.lags.flatMap((lag, k) => lagDemands(lag, k, problem.length)),
@@ -35,7 +42,7 @@ export const keepingOnly = (
 ): Problem =>
   all.filter((demand) => !kept.has(demand)).reduce((p, demand) => demand.easedBy(p, demand.all), problem);
 
-type Easing = Pick<Droppable, 'easedBy' | 'all' | 'step' | 'unit'>;
+type Easing = Pick<Droppable, 'easedBy' | 'all' | 'step' | 'mostTaken' | 'unit'>;
 
 const demand = (
   id: string,
@@ -78,13 +85,20 @@ function lagDemands(lag: Lag, k: number, length: number): Droppable[] {
         'lag',
         taskIds,
         { which: 'most', after: lag.from, task: lag.to, minutes: minutesOf(lag.max) },
-        { easedBy: edit((l, by) => ({ ...l, max: l.max! + by })), all: 2 * length, step: 5, unit: 'minutes' },
+        {
+          easedBy: edit((l, by) => ({ ...l, max: l.max! + by })),
+          all: 2 * length,
+          step: 5,
+          mostTaken: MOST_OFF_THE_CLOCK,
+          unit: 'minutes',
+        },
       ),
     );
   return found;
 }
 
-function jobDemands(job: Job, { length, now = 0 }: Problem): Droppable[] {
+function jobDemands(job: Job, { length, now = 0, opens = 0 }: Problem): Droppable[] {
+  const begins = Math.max(now, opens);
   const edit =
     (change: (job: Job, amount: number) => Partial<Job>) =>
     (problem: Problem, amount: number): Problem => ({
@@ -92,12 +106,13 @@ function jobDemands(job: Job, { length, now = 0 }: Problem): Droppable[] {
       jobs: problem.jobs.map((j) => (j.id === job.id ? { ...j, ...change(j, amount) } : j)),
     });
   const widest = length - job.duration;
-  const earlier = (j: Job, by: number): Partial<Job> => ({ earliest: Math.max(now, j.earliest - by) });
+  const earlier = (j: Job, by: number): Partial<Job> => ({ earliest: Math.max(begins, j.earliest - by) });
   const later = (j: Job, by: number): Partial<Job> => ({ latest: Math.min(widest, j.latest + by) });
   const easing = (change: (job: Job, amount: number) => Partial<Job>): Easing => ({
     easedBy: edit(change),
     all: length,
     step: 5,
+    mostTaken: MOST_OFF_THE_CLOCK,
     unit: 'minutes',
   });
   if (job.isPinned)
@@ -107,7 +122,7 @@ function jobDemands(job: Job, { length, now = 0 }: Problem): Droppable[] {
         'pinned',
         [job.id],
         { task: job.id },
-        easing((j, by) => ({ ...earlier(j, by), ...later(j, by) })),
+        { ...easing((j, by) => ({ ...earlier(j, by), ...later(j, by) })), mostTaken: length },
       ),
     ];
   const isStart = job.id.endsWith('/meat-on');
@@ -121,7 +136,7 @@ function jobDemands(job: Job, { length, now = 0 }: Problem): Droppable[] {
       easing(change),
     );
   return [
-    ...(job.earliest > now ? [bound('earliest', earlier)] : []),
+    ...(job.earliest > begins ? [bound('earliest', earlier)] : []),
     ...(job.latest < widest ? [bound('latest', later)] : []),
   ];
 }
@@ -136,6 +151,9 @@ function capacityDemand(problem: Problem, kind: EquipmentKind): Droppable {
     ...problem.stays.map((stay) => stay.need),
   ].filter((need) => need.kind === kind);
   const capacity = problem.capacity[kind]!;
+  const step = kind === 'grate' ? 0.01 : kind === 'fridge-shelf' ? 0.25 : 1;
+  // Whole steps: a third of an oven is no oven.
+  const all = Math.ceil(amounts.reduce((sum, need) => sum + need.amount, 0) / step) * step;
   return demand(
     `capacity:${kind}`,
     'capacity',
@@ -143,8 +161,8 @@ function capacityDemand(problem: Problem, kind: EquipmentKind): Droppable {
     { kind, amount: capacity },
     {
       easedBy: (p, by) => ({ ...p, capacity: { ...p.capacity, [kind]: capacity + by } }),
-      all: amounts.reduce((sum, need) => sum + need.amount, 0),
-      step: kind === 'grate' ? 0.01 : kind === 'fridge-shelf' ? 0.25 : 1,
+      all,
+      step,
       unit: 'equipment',
     },
   );
@@ -200,6 +218,7 @@ const handsDemand = (problem: Problem): Droppable =>
       }),
       all: Math.min(8, problem.jobs.length),
       step: 1,
+      mostTaken: MOST_HELPERS,
       unit: 'hands',
     },
   );

@@ -60,7 +60,7 @@ export function planWith(
     const pin = pinned[task.id];
     return [pin && !edited.doneAt ? { ...edited, pinned: pin } : edited];
   });
-  const problem = problemOf(cook, { ...drafted, tasks }, scene.horizon, overlay.nowS);
+  const problem = problemOf(cook, { ...drafted, tasks }, scene, overlay.nowS);
   const stood = overlay.stood && slotsOf(problem, overlay.stood);
   const placed = placeOrGiveUp(problem, (asked) => {
     const near = stood && placeNear(asked, stood);

@@ -1,7 +1,7 @@
 import type { Cook } from '@pitwright/model';
 import { type EpochS, epochS, instantOf, recurringSpans, SLOT_S, type Span } from './clock.ts';
 import { asleepSpans } from './hands.ts';
-import { type DraftPlan, type DraftTask, slotDurationS } from './tasks/draft.ts';
+import { type DraftPlan, type DraftTask, slotDurationS, type TaskScene } from './tasks/draft.ts';
 import { DEFAULT_SHELVES, grateM2 } from './tasks/footprint.ts';
 import type { EquipmentKind, EquipmentNeed, TaskKind, Workplace } from './types.ts';
 
@@ -35,7 +35,7 @@ export interface Lag {
   readonly to: string;
   readonly min: number;
   readonly max?: number;
-  /** The least lag is cooking time: nobody can give it up. */
+  /** The least lag is the time that meat or fire takes: nobody can give it up. */
   readonly isCooking?: boolean;
 }
 
@@ -59,6 +59,8 @@ export interface Problem {
   readonly length: number;
   /** The present: nothing still to do starts before it; missing: the beginning. */
   readonly now?: number;
+  /** The morning on which any work begins; missing: the beginning. */
+  readonly opens?: number;
   readonly jobs: readonly Job[];
   readonly lags: readonly Lag[];
   readonly workers: readonly Worker[];
@@ -84,7 +86,7 @@ export interface Found {
 const slotsUp = (seconds: number): number => Math.ceil(seconds / SLOT_S - 1e-9);
 const slotsDown = (seconds: number): number => Math.floor(seconds / SLOT_S + 1e-9);
 
-/** What ends a stage on the heat: its least lag is how long the meat takes. */
+/** What ends a stage on the heat, or waits for ash to be cold: its least lag is how long that takes. */
 const COOKED: ReadonlySet<TaskKind> = new Set([
   'wrap',
   'unwrap',
@@ -93,26 +95,35 @@ const COOKED: ReadonlySet<TaskKind> = new Set([
   'to-coals',
   'take-off',
   'test-bite',
+  'ash-out',
 ]);
+/** A fire and an oven take their time as well, whatever waits for them. */
+const HEATING: ReadonlySet<TaskKind> = new Set(['light-fire', 'coal-bed', 'light-oven']);
 
-export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span, nowS?: EpochS): Problem {
+export function problemOf(
+  cook: Cook,
+  plan: DraftPlan,
+  { horizon, opensS }: Pick<TaskScene, 'horizon' | 'opensS'>,
+  nowS?: EpochS,
+): Problem {
   const length = slotsUp(horizon.toS - horizon.fromS);
-  const known = new Set(plan.tasks.map((task) => task.id));
+  const kinds = new Map(plan.tasks.map((task) => [task.id, task.kind]));
   return {
     originS: horizon.fromS,
     length,
     ...(nowS !== undefined && { now: slotsUp(Math.max(0, nowS - horizon.fromS)) }),
+    opens: slotsUp(opensS - horizon.fromS),
     jobs: plan.tasks.map((task) => jobOf(task, horizon, length)),
     lags: plan.tasks.flatMap((task) =>
       task.after
-        .filter((lag) => known.has(lag.id))
+        .filter((lag) => kinds.has(lag.id))
         .map((lag) => {
           const min = slotsUp(lag.minLagS);
           return {
             from: lag.id,
             to: task.id,
             min,
-            ...(COOKED.has(task.kind) && { isCooking: true }),
+            ...((COOKED.has(task.kind) || HEATING.has(kinds.get(lag.id)!)) && { isCooking: true }),
             ...(lag.maxLagS !== undefined && { max: Math.max(min, slotsDown(lag.maxLagS)) }),
           };
         }),
@@ -123,7 +134,7 @@ export function problemOf(cook: Cook, plan: DraftPlan, horizon: Span, nowS?: Epo
       asleep: toSlots(asleepSpans(hand, cook.zone, horizon), horizon),
     })),
     stays: plan.occupancies
-      .filter((stay) => known.has(stay.fromTaskId) && known.has(stay.toTaskId))
+      .filter((stay) => kinds.has(stay.fromTaskId) && kinds.has(stay.toTaskId))
       .map((stay) => ({ id: stay.id, need: stay.need, from: stay.fromTaskId, to: stay.toTaskId })),
     capacity: capacityOf(cook),
   };

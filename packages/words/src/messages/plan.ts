@@ -145,7 +145,8 @@ export const planMessages = messages({
   'plan.alternative.night': (p: { night: number }, print) =>
     p.night > 0 ? `${print.durationS(p.night)} awake in the night` : 'the whole night asleep',
 
-  'plan.fit.cannot-all': () => 'These cannot all be kept; leave out any one and the rest can:',
+  'plan.fit.cannot-all': (p: { count: number }) =>
+    p.count === 1 ? 'This cannot be kept:' : 'These cannot all be kept; leave out any one and the rest can:',
   'plan.fit.way-out': (p: { demand: string; buys: string }) => `without "${p.demand}": ${p.buys}`,
   'plan.fit.advised': () => 'we would give this one up',
 

@@ -55,7 +55,8 @@ export const runSheetMessages = messages({
   'web.run.drag': (p: { job: string }) => `${p.job}, start`,
 
   'web.run.clash': () => 'What does not fit, and what each would buy',
-  'web.run.clash.all': (p: { demands: string }) => `These cannot all be kept: ${p.demands}.`,
+  'web.run.clash.all': (p: { demands: string; count: number }) =>
+    `${p.count === 1 ? 'This cannot' : 'These cannot all'} be kept: ${p.demands}.`,
   'web.run.give-up': (p: { demand: string; buys: string }) => `Give up ${p.demand}: ${p.buys}`,
   'web.run.we-would': () => 'we would',
   'web.run.ways': () => 'What would give',

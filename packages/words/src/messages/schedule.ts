@@ -1,5 +1,6 @@
 import type { Quantity } from '@pitwright/model';
 import { count } from '../figures/number.ts';
+import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
 /** Jobs as a short noun phrase, for what clashes and what moves. */
@@ -42,15 +43,26 @@ const JOBS: Readonly<Record<string, string>> = {
   'ash-out': 'the ash',
 };
 
-const EQUIPMENT: Readonly<Record<string, string>> = {
-  burner: 'burners',
-  oven: 'ovens',
-  'fridge-shelf': 'fridge shelves',
-  grate: 'm² of grate',
-  pan: 'pans',
-  probe: 'probes',
-  box: 'boxes',
+const EQUIPMENT: Readonly<Record<string, readonly [one: string, more: string]>> = {
+  burner: ['burner', 'burners'],
+  oven: ['oven', 'ovens'],
+  'fridge-shelf': ['fridge shelf', 'fridge shelves'],
+  grate: ['m² of grate', 'm² of grate'],
+  pan: ['pan', 'pans'],
+  probe: ['probe', 'probes'],
+  box: ['box', 'boxes'],
 };
+
+/** `no oven`, `1 more oven`, `0.25 more fridge shelves`. */
+function equipmentText(
+  { kind, amount }: { kind: string; amount: number },
+  print: Printer,
+  more = '',
+): string {
+  const [one, several] = EQUIPMENT[kind] ?? [kind, kind];
+  if (amount === 0) return `no${more} ${one}`;
+  return `${print.number(amount, 2)}${more} ${amount === 1 ? one : several}`;
+}
 
 /** A job by its kind and the letters of its pieces: `wrapping B`. */
 type Job = { job: string; pieces?: string };
@@ -105,8 +117,7 @@ export const scheduleMessages = messages({
     p.count === 1 ? 'one pair of hands' : `${count(p.count)} pairs of hands`,
   'demand.hand-away': (p: { hand: string }) => `${p.hand} is away`,
   'demand.hand-asleep': (p: { hand: string }) => `${p.hand} sleeps`,
-  'demand.capacity': (p: { kind: string; amount: number }, print) =>
-    `${print.number(p.amount, 2)} ${EQUIPMENT[p.kind] ?? p.kind}`,
+  'demand.capacity': (p: { kind: string; amount: number }, print) => equipmentText(p, print),
   'demand.lag': (
     p: Job & { which: string; afterJob: string; afterPieces?: string; minutes: number },
     print,
@@ -132,7 +143,7 @@ export const scheduleMessages = messages({
     `${p.hand} back ${minutesText(p.amount, print)} sooner`,
   'way-out.hand-asleep': (p: { hand: string }) => `${p.hand} gets up for it`,
   'way-out.capacity': (p: { kind: string; amount: number }, print) =>
-    `${print.number(p.amount, 2)} more ${EQUIPMENT[p.kind] ?? p.kind}`,
+    `${equipmentText(p, print, ' more')}, or another place for it`,
   'way-out.lag': (p: Job & { which: string; amount: number }, print) =>
     `${minutesText(p.amount, print)} ${p.which === 'least' ? 'less' : 'more'} between them`,
   'way-out.earliest': (p: Job & { amount: number }, print) =>

@@ -33,7 +33,7 @@ function alternativeText(one: Alternative, members: number, print: Printer): str
 function conflictText(conflict: Conflict, print: Printer): string[] {
   const tell = (said: Said): string => say(said, print);
   return [
-    ...paragraph(tell({ id: 'plan.fit.cannot-all' })),
+    ...paragraph(tell({ id: 'plan.fit.cannot-all', params: { count: conflict.demands.length } })),
     ...conflict.demands.flatMap((demand) => paragraph(`· ${tell(demand.said)}`, 2, 4)),
     ...conflict.wayOut.flatMap(({ demandId, buys }) => {
       const demand = conflict.demands.find((one) => one.id === demandId);

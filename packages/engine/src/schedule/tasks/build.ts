@@ -35,7 +35,8 @@ export function sceneOf(cook: Cook, firstOnS: EpochS): TaskScene {
   const eveningS =
     asleep.find((span) => span.fromS > dayBeforeS + 12 * HOUR_S)?.fromS ??
     wallClockS(dayBeforeS, 0, BEDTIME, cook.zone);
-  return { cook, tableS, horizon, dayBeforeS, eveningS, asleep, firstOnS };
+  const opensS = wallClockS(dayBeforeS, 0, MORNING, cook.zone);
+  return { cook, tableS, horizon, dayBeforeS, opensS, eveningS, asleep, firstOnS };
 }
 
 /** Every task of the cook, with order, lags and the equipment it holds, for chosen starts. */
@@ -121,9 +122,8 @@ export function buildTasks(
       firstSliceId(tasks),
     ),
   );
-  const opensS = wallClockS(scene.dayBeforeS, 0, MORNING, cook.zone);
   return {
-    tasks: tasks.map((task) => notBefore(task, opensS)),
+    tasks: tasks.map((task) => notBefore(task, scene.opensS)),
     occupancies,
     notices: unattendedSprays(bare, absent),
   };

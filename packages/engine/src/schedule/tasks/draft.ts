@@ -24,6 +24,8 @@ export interface TaskScene {
   readonly horizon: Span;
   /** Local midnight that begins the day before the table. */
   readonly dayBeforeS: EpochS;
+  /** Morning of that day: nobody works for this cook before it. */
+  readonly opensS: EpochS;
   /** Evening of that day by which kitchen work is over. */
   readonly eveningS: EpochS;
   /** When everybody sleeps. */

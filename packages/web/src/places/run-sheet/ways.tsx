@@ -19,7 +19,10 @@ export function Clashes(props: { plan: CookPlan }) {
       {props.plan.conflicts.map((conflict) => (
         <div key={`${conflict.giveUpId}${conflict.demands.map((demand) => demand.id).join()}`}>
           <p>
-            {text('web.run.clash.all', { demands: listed(conflict.demands.map((one) => words(one.said))) })}
+            {text('web.run.clash.all', {
+              demands: listed(conflict.demands.map((one) => words(one.said))),
+              count: conflict.demands.length,
+            })}
           </p>
           <ul>
             {conflict.wayOut.map((way) => {
