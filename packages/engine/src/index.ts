@@ -122,6 +122,7 @@ export { highsSolver, type LoadedHighs } from './schedule/highs.ts';
 export { type PlanOptions, planCook } from './schedule/plan.ts';
 export { dragTask, type ReplanOptions, replanCook } from './schedule/replan.ts';
 export { stageNames } from './schedule/tasks/draft.ts';
+export { isTrimmed } from './schedule/tasks/durations.ts';
 export type {
   Alternative,
   Conflict,

@@ -1,5 +1,13 @@
-import { chillDeadlinesS, stageNames, type Task } from '@pitwright/engine';
-import type { Cook, Formula, Piece, PitType, Said, Stage } from '@pitwright/model';
+import { chillDeadlinesS, isTrimmed, stageNames, type Task } from '@pitwright/engine';
+import {
+  type Cook,
+  type Formula,
+  isWaiting,
+  type Piece,
+  type PitType,
+  type Said,
+  type Stage,
+} from '@pitwright/model';
 import {
   isSayable,
   listed,
@@ -78,6 +86,36 @@ function chillParams(task: Task, piece: Piece, { plan }: PlanReport): Params {
 const coalsParams = (stage: Stage | undefined): Params =>
   stage?.direct ? { side: stage.direct.side, ...(stage.direct.turn && { turn: stage.direct.turn }) } : {};
 
+/** The heat that a stage asks of the pit where the one before it, or the pit as told, was another. */
+function pitParams(task: Task, piece: Piece, { pit }: Cook): Params {
+  const k = task.kind === 'meat-on' ? 0 : piece.stages.indexOf(stageOf(task, piece)!);
+  const told = piece.stages[k]?.pit;
+  const before = piece.stages.slice(0, Math.max(k, 0)).findLast((stage) => stage.pit)?.pit ?? pit.temperature;
+  return told && told.si !== before.si ? { pit: told } : {};
+}
+
+/** Where a piece goes from the heat, where that is no tray in the kitchen. */
+function offParams(piece: Piece): Params {
+  const k = piece.stages.findIndex(({ kind }) => isWaiting(kind));
+  const wait = piece.stages[k];
+  if (!wait?.in || wait.in === 'tray' || wait.kind === 'chill') return {};
+  const last = piece.stages[k - 1]?.kind;
+  return {
+    into: wait.in,
+    ...(wait.at && wait.in !== 'box' && { at: wait.at }),
+    ...((last === 'foil' || last === 'paper') && { wrapped: 'yes' }),
+  };
+}
+
+/** The oven as told; where it only keeps warm, the warmth that it keeps. */
+function ovenParams({ kitchen, pieces }: Cook): Params {
+  const inOven = pieces.flatMap(({ stages }) => stages.filter((stage) => stage.in === 'oven'));
+  const oven = inOven.every(({ kind }) => isWaiting(kind))
+    ? inOven.find((stage) => stage.at)?.at
+    : kitchen.ovenTemperature;
+  return oven ? { oven } : {};
+}
+
 const fuelBought = (pit: PitType): string | undefined => {
   switch (pit) {
     case 'electric':
@@ -119,16 +157,17 @@ function ownParams(task: Task, report: PlanReport, print: Printer): Params {
             name: nameAndMass(piece, print),
             ...(piece.place && { place: piece.place }),
             ...coalsParams(piece.stages[0]),
+            ...pitParams(task, piece, cook),
           }
         : {};
     case 'coal-bed':
       return { pit: cook.pit.temperature };
     case 'light-oven':
-      return cook.kitchen.ovenTemperature ? { oven: cook.kitchen.ovenTemperature } : {};
+      return ovenParams(cook);
     case 'simmer-sauce':
       return leftInPan(report, task.formulaId);
     case 'wrap':
-      return wrapParams(stageOf(task, piece));
+      return { ...wrapParams(stageOf(task, piece)), ...(piece && pitParams(task, piece, cook)) };
     case 'to-coals':
       return coalsParams(stageOf(task, piece));
     case 'chill':
@@ -141,11 +180,22 @@ function ownParams(task: Task, report: PlanReport, print: Printer): Params {
         ...(sauce && { formula: formulaName(sauce, cook) }),
         ...(task.round && { round: task.round }),
         ...(opens && { opens: 'yes' }),
+        ...(piece && !(task.round && task.round > 1) && pitParams(task, piece, cook)),
       };
     }
     case 'test-bite':
+      return piece
+        ? { bite: piece.bite, ...(task.sign?.id.startsWith('sign.probe-') && { probed: 'yes' }) }
+        : {};
     case 'slice':
       return piece ? { bite: piece.bite } : {};
+    case 'rub':
+      return task.pieceIds.some((id) => isTrimmed(pieceOf(cook, id).cut)) ? { trim: 'yes' } : {};
+    case 'take-off':
+      return piece ? offParams(piece) : {};
+    case 'look':
+    case 'unwrap':
+      return piece ? pitParams(task, piece, cook) : {};
     default:
       return {};
   }

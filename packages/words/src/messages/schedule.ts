@@ -104,6 +104,12 @@ export const scheduleMessages = messages({
   'sign.bite-tender': () => 'it bends and its surface cracks',
   'sign.bite-falls-off': () => 'it folds and tears',
   'sign.bite-pulls-apart': () => 'a probe slides in like into soft butter',
+  'sign.probe-raw': () => 'it is warm',
+  'sign.probe-firm': () => 'it is firm and done',
+  'sign.probe-clean-bite': () => 'a pick goes in with some push',
+  'sign.probe-tender': () => 'a pick slides in with a slight tug, in three places',
+  'sign.probe-falls-off': () => 'a probe slides in like into soft butter',
+  'sign.probe-pulls-apart': () => 'a probe slides in like into soft butter',
   'sign.ash-cold': () => 'it is cold all through',
 
   'demand.chance': (p: Job & { which: string }) => `the hour for ${jobText(p)} that the chance asks`,

@@ -21,6 +21,11 @@ const overCoals = ({ side, turn }: OverCoals, print: Printer, before = ', '): st
     ? ''
     : `${before}over the coals, ${side} side to them${turn ? `, turned every ${print.quantity(turn)}` : ''}`;
 
+/** A stage that wants the pit at another heat than the one before it. */
+type PitTo = { pit?: Quantity };
+const pitTo = ({ pit }: PitTo, print: Printer): string => (pit ? ` Pit to ${print.quantity(pit)}.` : '');
+
+/** A slab of ribs, held up. */
 const TESTS: Readonly<Record<Bite, string>> = {
   raw: 'a thermometer in the thickest place',
   firm: 'a thermometer in the thickest place',
@@ -30,27 +35,40 @@ const TESTS: Readonly<Record<Bite, string>> = {
   'pulls-apart': 'a probe slides in like into soft butter, in three places',
 };
 
+/** Thick meat and short pieces. */
+const PROBED: Readonly<Record<Bite, string>> = {
+  ...TESTS,
+  'clean-bite': 'a pick goes in with some push, in three places',
+  tender: 'a pick slides in with a slight tug, in three places',
+  'falls-off': TESTS['pulls-apart'],
+};
+
+/** Where it waits, after `off`: still wrapped, or covered. */
+type OffTo = { into?: string; at?: Quantity; wrapped?: string };
+const INTO: Readonly<Record<string, string>> = { oven: 'the oven', box: 'the box', warmer: 'the warmer' };
+
 /** The same jobs as they stand on the sheet by the pit: letters, deed, nothing else. */
 export const shortTaskMessages = messages({
   'task.short.light-fire': () => 'Light the fire.',
   'task.short.coal-bed': (p: { pit?: Quantity }, print) =>
     p.pit ? `Coals spread, settle at ${print.quantity(p.pit)}.` : 'Coals spread, pit settles.',
-  'task.short.meat-on': (p: OnPieces & OverCoals & { name?: string; place?: string }, print) =>
-    `${p.pieces} on${p.place && p.place !== 'middle' ? `, ${PLACES[p.place as PitPlace]}` : ''}${overCoals(p, print)}.`,
-  'task.short.look': (p: OnPieces) => `Look at ${p.pieces}.`,
+  'task.short.meat-on': (p: OnPieces & OverCoals & PitTo & { name?: string; place?: string }, print) =>
+    `${p.pieces} on${p.place && p.place !== 'middle' ? `, ${PLACES[p.place as PitPlace]}` : ''}${overCoals(p, print)}.${pitTo(p, print)}`,
+  'task.short.look': (p: OnPieces & PitTo, print) => `Look at ${p.pieces}.${pitTo(p, print)}`,
   'task.short.spritz': (p: OnPieces) => `Spritz ${p.pieces}.`,
-  'task.short.wrap': (p: OnPieces & { wrap?: string; liquid?: Quantity }, print) =>
-    `${p.pieces} in ${p.wrap ?? 'foil'}${p.liquid ? `, ${print.quantity(p.liquid)}` : ''}.`,
-  'task.short.unwrap': (p: OnPieces) => `Open ${p.pieces}.`,
-  'task.short.glaze': (p: OnPieces & { round?: number; opens?: string }) => {
+  'task.short.wrap': (p: OnPieces & PitTo & { wrap?: string; liquid?: Quantity }, print) =>
+    `${p.pieces} in ${p.wrap ?? 'foil'}${p.liquid ? `, ${print.quantity(p.liquid)}` : ''}.${pitTo(p, print)}`,
+  'task.short.unwrap': (p: OnPieces & PitTo, print) => `Open ${p.pieces}.${pitTo(p, print)}`,
+  'task.short.glaze': (p: OnPieces & PitTo & { round?: number; opens?: string }, print) => {
     if (p.round && p.round > 1) return `${p.pieces} second coat.`;
-    return p.opens ? `Open ${p.pieces}, first coat.` : `${p.pieces} first coat.`;
+    return `${p.opens ? `Open ${p.pieces}, first coat.` : `${p.pieces} first coat.`}${pitTo(p, print)}`;
   },
   'task.short.test-bite': (p: OnPieces) => `Test ${p.pieces}.`,
   'task.short.to-oven': (p: OnPieces) => `${p.pieces} to the oven.`,
   'task.short.to-coals': (p: OnPieces & OverCoals, print) =>
     `${p.pieces}${p.side ? overCoals(p, print, ' ') : ' away from the coals'}.`,
-  'task.short.take-off': (p: OnPieces) => `${p.pieces} off.`,
+  'task.short.take-off': (p: OnPieces & OffTo) =>
+    `${p.pieces} off${p.into ? `, ${p.wrapped ? 'wrapped, ' : ''}into ${INTO[p.into] ?? p.into}` : ''}.`,
   'task.short.ash-out': () => 'Cold ash into the metal can.',
 });
 
@@ -78,8 +96,8 @@ export const taskMessages = messages({
   'task.brine': (p: OnPieces & OnFormula) => `${p.pieces} into ${p.formula}, in the fridge.`,
   'task.skin-and-trim': (p: OnPieces) => `Skin and trim ${p.pieces}.`,
   'task.cut-in-two': (p: OnPieces) => `Cut ${p.pieces} in two, across its length.`,
-  'task.rub': (p: OnPieces & { formula?: string }) =>
-    `Rub ${p.pieces}${p.formula ? ` with ${p.formula}` : ''}. Back on the tray, lowest shelf.`,
+  'task.rub': (p: OnPieces & { formula?: string; trim?: string }) =>
+    `${p.trim ? `Trim and rub ${p.pieces}` : `Rub ${p.pieces}`}${p.formula ? ` with ${p.formula}` : ''}. Back on the tray, lowest shelf.`,
   'task.out-of-fridge': (p: OnPieces) => `${p.pieces} out of the fridge.`,
   'task.light-fire': () => 'Light the fire. Open air, and you stay by it.',
   'task.coal-bed': (p: { pit?: Quantity }, print) =>
@@ -88,27 +106,32 @@ export const taskMessages = messages({
       : 'Spread the coals, first fuel on. Let the pit settle.',
   'task.light-oven': (p: { oven?: Quantity }, print) =>
     p.oven ? `Oven on, ${print.quantity(p.oven)}.` : 'Oven on.',
-  'task.meat-on': (p: OnPieces & OverCoals & { name?: string; place?: string }, print) =>
-    `${p.pieces} on${p.name ? `: ${p.name}` : ''}${p.place ? `, ${PLACES[p.place as PitPlace]}` : ''}${overCoals(p, print)}.`,
-  'task.look': (p: OnPieces) => `Look at ${p.pieces}: colour, surface, edges.`,
+  'task.meat-on': (p: OnPieces & OverCoals & PitTo & { name?: string; place?: string }, print) =>
+    `${p.pieces} on${p.name ? `: ${p.name}` : ''}${p.place ? `, ${PLACES[p.place as PitPlace]}` : ''}${overCoals(p, print)}.${pitTo(p, print)}`,
+  'task.look': (p: OnPieces & PitTo, print) =>
+    `Look at ${p.pieces}: colour, surface, edges.${pitTo(p, print)}`,
   'task.spritz': (p: OnPieces) => `Spritz ${p.pieces} where the crust is dry. Look while you are there.`,
-  'task.wrap': (p: OnPieces & { wrap?: string; liquid?: Quantity }, print) =>
-    `Wrap ${p.pieces}${p.wrap ? ` in ${p.wrap}` : ''}${p.liquid ? ` with ${print.quantity(p.liquid)} of liquid each` : ''}.`,
-  'task.unwrap': (p: OnPieces) => `Open ${p.pieces}, far side first: the steam scalds.`,
-  'task.glaze': (p: OnPieces & { formula?: string; round?: number; opens?: string }) => {
+  'task.wrap': (p: OnPieces & PitTo & { wrap?: string; liquid?: Quantity }, print) =>
+    `Wrap ${p.pieces}${p.wrap ? ` in ${p.wrap}` : ''}${p.liquid ? ` with ${print.quantity(p.liquid)} of liquid each` : ''}.${pitTo(p, print)}`,
+  'task.unwrap': (p: OnPieces & PitTo, print) =>
+    `Open ${p.pieces}, far side first: the steam scalds.${pitTo(p, print)}`,
+  'task.glaze': (p: OnPieces & PitTo & { formula?: string; round?: number; opens?: string }, print) => {
     const coat = p.round && p.round > 1 ? 'A second thin coat' : 'A thin first coat';
     const opens = p.opens ? `Open ${p.pieces}, far side first: the steam scalds. ` : '';
     const of = p.formula ? ` of ${p.formula}` : '';
-    return `${opens}${coat}${of}${p.opens ? '' : ` on ${p.pieces}`}, clean brush.`;
+    return `${opens}${coat}${of}${p.opens ? '' : ` on ${p.pieces}`}, clean brush.${pitTo(p, print)}`;
   },
-  'task.test-bite': (p: OnPieces & { bite?: string }) =>
-    `Test ${p.pieces}${p.bite ? `: ${TESTS[p.bite as Bite]}` : ''}.`,
+  'task.test-bite': (p: OnPieces & { bite?: string; probed?: string }) =>
+    `Test ${p.pieces}${p.bite ? `: ${(p.probed ? PROBED : TESTS)[p.bite as Bite]}` : ''}.`,
   'task.to-oven': (p: OnPieces) => `${p.pieces} into the oven.`,
   'task.to-coals': (p: OnPieces & OverCoals, print) =>
     p.side
       ? `${p.pieces}${overCoals(p, print, ' ')}. Stay by it: fat flares.`
       : `${p.pieces} away from the coals.`,
-  'task.take-off': (p: OnPieces) => `${p.pieces} off, onto a clean tray.`,
+  'task.take-off': (p: OnPieces & OffTo, print) =>
+    p.into
+      ? `${p.pieces} off, ${p.wrapped ? 'still wrapped' : 'onto a clean tray, covered'}, into ${INTO[p.into] ?? p.into}${p.at ? ` at ${print.quantity(p.at)}` : ''}.`
+      : `${p.pieces} off, onto a clean tray.`,
   'task.rest': (p: OnPieces) => `Let ${p.pieces} rest.`,
   'task.hold': (p: OnPieces) => `${p.pieces} into the box, lid shut.`,
   'task.chill': (p: OnPieces & { around?: string; pass?: string; first?: string; both?: string }, print) => {

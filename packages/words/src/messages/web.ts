@@ -409,8 +409,7 @@ export const webMessages = messages({
   'web.origin.bite.source': () => 'Rates of softening against time and heat: docs/models/tender.md.',
   'web.origin.bite.doubt': () =>
     'The rates come from few published series, and animals differ; the words of neighbours overlap. Your own hand tests set them right for you.',
-  'web.origin.middle.meaning': () =>
-    'How hot the coldest part is when the stage ends, 8 times in 10; where a stage waits for the table, when it begins.',
+  'web.origin.middle.meaning': () => 'How hot the coldest part is when the stage ends, 8 times in 10.',
   'web.origin.middle.source': () => 'Heat and water stepped through the meat: docs/models/meat.md.',
   'web.origin.middle.doubt': () =>
     'A thermometer beside the bone or off the middle reads otherwise. It is no proof of safety: what is safe is told by the notices.',

@@ -1,4 +1,4 @@
-import type { Piece, Range } from '@pitwright/model';
+import type { CutId, Piece, Range } from '@pitwright/model';
 import { MINUTE_S } from '../clock.ts';
 import { familyOf } from '../rest-rules.ts';
 import type { TaskKind } from '../types.ts';
@@ -65,6 +65,10 @@ const PER_ITEM: Partial<Record<TaskKind, Readonly<Record<string, readonly [numbe
 /** A whole spare rack is squared as well as skinned. @source common practice, no source */
 const SQUARING_MINUTES: readonly [number, number, number] = [4, 6, 10];
 
+/** Briskets have their fat cut down before the rub goes on. @source common practice, no source */
+const TRIMMING_MINUTES: readonly [number, number, number] = [8, 15, 25];
+export const isTrimmed = (cut: CutId): boolean => cut.startsWith('brisket-');
+
 /** One job for all items of these pieces: its minutes add up, never under two. */
 export function jobDuration(kind: TaskKind, pieces: readonly Piece[]): Range {
   const table = PER_ITEM[kind];
@@ -72,7 +76,12 @@ export function jobDuration(kind: TaskKind, pieces: readonly Piece[]): Range {
   const sum = [0, 0, 0];
   for (const piece of pieces) {
     const each = table[familyOf(piece.cut)]!;
-    const more = kind === 'skin-and-trim' && piece.cut === 'spareribs' ? SQUARING_MINUTES : [0, 0, 0];
+    const more =
+      kind === 'skin-and-trim' && piece.cut === 'spareribs'
+        ? SQUARING_MINUTES
+        : kind === 'rub' && isTrimmed(piece.cut)
+          ? TRIMMING_MINUTES
+          : [0, 0, 0];
     for (let k = 0; k < 3; k++) sum[k] = sum[k]! + piece.count * (each[k]! + more[k]!);
   }
   return minutes(Math.max(1, sum[0]!), Math.max(2, sum[1]!), Math.max(2, sum[2]!));

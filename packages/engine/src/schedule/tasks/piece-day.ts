@@ -1,4 +1,12 @@
-import { isWaiting, type Piece, type Range, type Said, type Stage } from '@pitwright/model';
+import {
+  type Bite,
+  type CutId,
+  isWaiting,
+  type Piece,
+  type Range,
+  type Said,
+  type Stage,
+} from '@pitwright/model';
 import { barkTest } from '../../day/resolve.ts';
 import { spritzOf } from '../../day/spritz.ts';
 import type { PieceForecast } from '../../forecast/types.ts';
@@ -142,7 +150,7 @@ export function pieceDay(
         })),
     ],
     wishS: onS + readyS,
-    sign: biteSign(piece),
+    sign: offSign(piece),
     earlyWeight: 2,
     lateWeight: 2,
   });
@@ -303,13 +311,32 @@ function testTask(
         maxLagS: Math.max(atS + 20 * MINUTE_S, change.startS + TEST_AFTER_CHANGE_S + 20 * MINUTE_S),
       },
     ],
-    sign: biteSign(contender.piece),
+    sign: biteSign(contender.piece, contender.piece.bite),
   });
 }
 
-const biteSign = (piece: Piece): Said => ({ id: `sign.bite-${piece.bite}` });
+/** Ribs on a slab bend; thick meat, short pieces and birds are tried with a pick. @source common practice, no source */
+const BENT: ReadonlySet<CutId> = new Set<CutId>([
+  'loin-back-ribs',
+  'spareribs',
+  'spareribs-breast-off',
+  'st-louis-ribs',
+  'beef-back-ribs',
+  'lamb-breast',
+]);
+const biteSign = ({ cut }: Piece, bite: Bite): Said => ({
+  id: `sign.${BENT.has(cut) ? 'bite' : 'probe'}-${bite}`,
+});
 
-const stageSign = (piece: Piece, ending: Stage, next: Stage): Said => {
+/** What takes a piece off the heat: what its last stage there ends by, and its bite where that is the clock or the table. */
+const offSign = (piece: Piece): Said => {
+  const last = heatStages(piece).at(-1);
+  return last && last.until.by !== 'clock' && last.until.by !== 'table'
+    ? stageSign(piece, last)
+    : biteSign(piece, piece.bite);
+};
+
+const stageSign = (piece: Piece, ending: Stage, next?: Stage): Said => {
   switch (ending.until.by) {
     case 'bark':
       return { id: `sign.bark-${barkTest(piece)}` };
@@ -320,10 +347,10 @@ const stageSign = (piece: Piece, ending: Stage, next: Stage): Said => {
     case 'loss':
       return { id: 'sign.loss', params: { share: ending.until.share } };
     case 'bite':
-      return { id: `sign.bite-${ending.until.bite}` };
+      return biteSign(piece, ending.until.bite);
     case 'clock':
       return {
-        id: next.kind === 'glazed' ? 'sign.clock-then-glaze' : 'sign.clock',
+        id: next?.kind === 'glazed' ? 'sign.clock-then-glaze' : 'sign.clock',
         params: { after: ending.until.after },
       };
     case 'table':

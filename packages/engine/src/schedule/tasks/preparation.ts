@@ -80,7 +80,8 @@ export function preparationTasks(
     const group = members.map(({ piece }) => piece);
     const rubs = formulas.filter((f) => f.kind === 'rub' && group.some((piece) => isFor(f, piece)));
     const brines = formulas.filter((f) => f.kind === 'brine' && group.some((piece) => isFor(f, piece)));
-    if (!rubs.length && family !== 'rack' && !formulas.some((f) => f.kind === 'rub')) continue;
+    const isRubbedAnyway = family === 'rack' || family === 'large';
+    if (!rubs.length && !isRubbedAnyway && !formulas.some((f) => f.kind === 'rub')) continue;
     const after: TaskLag[] = rubs.map((rub) => ({ id: taskId(rub.id, 'mix-rub'), minLagS: 0 }));
     if (family === 'rack') after.push({ id: taskId('racks', 'skin-and-trim'), minLagS: 0 });
     else if (!brines.length) after.push({ id: buyId, minLagS: 0 });

@@ -83,7 +83,8 @@ export function Notes(props: { cook: Cook; foresight: Foresight; onKeep: (cook: 
                 {text('web.cook.buys', { what: way.buys.map(words).join('; ') })}{' '}
                 {way.costs.length > 0
                   ? text('web.cook.costs', { what: way.costs.map(words).join('; ') })
-                  : null}{' '}
+                  : null}
+                <br />
                 <TakeWay cook={props.cook} way={way} onKeep={props.onKeep} />
               </li>
             ))}

@@ -137,10 +137,20 @@ export function StagesTable<T extends OfPieces>(props: {
                       onChange={(until) => change(index, { until })}
                     />
                   </td>
-                  {planned ? <td className="r figure">{begins ? print.aboutClock(begins) : ''}</td> : null}
+                  {planned ? (
+                    <td className="r figure">
+                      {begins ? (
+                        <>
+                          <span className="narrow-head small quiet">{text('web.stage.begins')} </span>
+                          {print.aboutClock(begins)}
+                        </>
+                      ) : null}
+                    </td>
+                  ) : null}
                   {planned ? (
                     <td className="stage-heat small">
-                      <StageHeat stage={planned.stages[index]} />
+                      {/* The table ends it: there is no heat that ends it as well. */}
+                      <StageHeat stage={stage.until.by === 'table' ? undefined : planned.stages[index]} />
                     </td>
                   ) : null}
                   <td className="r stage-keys">
@@ -195,7 +205,7 @@ function StageHeat(props: { stage: PlannedPiece['stages'][number] | undefined })
     { key: 'middle', range: props.stage?.coreC },
     { key: 'surface', range: props.stage?.surfaceC },
   ] as const;
-  return figures.map(({ key, range }) =>
+  const lines = figures.map(({ key, range }) =>
     range && Number.isFinite(range.p10) && Number.isFinite(range.p90) && range.p90 > 0 ? (
       <span key={key} className="stage-heat-line">
         {text(`web.stage.${key}`)}{' '}
@@ -203,6 +213,12 @@ function StageHeat(props: { stage: PlannedPiece['stages'][number] | undefined })
       </span>
     ) : null,
   );
+  return lines.some(Boolean) ? (
+    <>
+      <span className="narrow-head quiet">{text('web.stage.at-its-end')}</span>
+      {lines}
+    </>
+  ) : null;
 }
 
 /** The figure of an end, written with its unit; none where a sign, a bite or the table ends it. */

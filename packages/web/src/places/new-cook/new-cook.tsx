@@ -12,7 +12,7 @@ import {
   quantity,
 } from '@pitwright/model';
 import { newId } from '@pitwright/store';
-import { biteName, capital, pitName } from '@pitwright/words';
+import { biteName, capital, listed, pitName } from '@pitwright/words';
 import { useRef, useState } from 'react';
 import { useLocation, useSearchParams } from 'wouter';
 import { useForesight } from '../../foresee/use-foresight.ts';
@@ -49,6 +49,11 @@ const HOURS = Array.from({ length: 71 }, (_, index) => {
   const minutes = 6 * 60 + index * 15;
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 });
+
+/** What often lies beside what is told already: the first of these that is not told. */
+const BESIDE = ['chicken-leg', 'loin-back-ribs', 'pork-shoulder', 'brisket-whole'] as const;
+const nextCut = (meats: readonly MeatAnswer[]) =>
+  BESIDE.find((cut) => meats.every((meat) => meat.cut !== cut)) ?? BESIDE[0];
 
 /** `18:00` or `6:00 pm`. */
 function wallHour(value: string, style: '12' | '24'): string {
@@ -98,9 +103,9 @@ export default function NewCook() {
     });
   const hour = readHour(answers, zone);
   const isWhole = heat.ok && hour !== undefined && masses.every((mass) => mass.ok);
-  const what = answers.meats
-    .map((meat) => `${print.count(meat.count)} ${print.cut(meat.cut, meat.count)}`)
-    .join(', ');
+  const what = listed(
+    answers.meats.map((meat) => `${print.count(meat.count)} ${print.cut(meat.cut, meat.count)}`),
+  );
   const people = answers.adults + answers.children;
   const defaultName = hour ? text('web.new.name-of', { what: capital(what) }) : '';
   const firstProblem = useRef<HTMLDivElement>(null);
@@ -231,7 +236,9 @@ export default function NewCook() {
             <div className="keys">
               <Key
                 onClick={() =>
-                  change({ meats: [...answers.meats, meatAnswer('chicken-leg', units, newId())] })
+                  change({
+                    meats: [...answers.meats, meatAnswer(nextCut(answers.meats), units, newId())],
+                  })
                 }
               >
                 {text('web.new.another')}

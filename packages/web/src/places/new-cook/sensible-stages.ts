@@ -33,7 +33,12 @@ const untilCore = (kind: Stage['kind'], core: number): Stage => ({
 });
 export const untilBite = (kind: Stage['kind'], bite: Bite): Stage => ({ kind, until: { by: 'bite', bite } });
 /** Warm and covered until the table asks: what makes the start forgiving. */
-export const WARM: Stage = { kind: 'hold', until: { by: 'table' }, in: 'oven', at: celsius(66) };
+export const WARM: Stage = {
+  kind: 'hold',
+  until: { by: 'table' },
+  in: 'oven',
+  at: quantity('temperature', 150, '°F'),
+};
 
 export const rack =
   (glazedMin: number): SensibleCut['stages'] =>
