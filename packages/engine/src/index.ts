@@ -21,7 +21,7 @@ export {
   PLAN_MEMBERS,
   PREVIEW_MEMBERS,
 } from './forecast/cookForecast.ts';
-export { eaterAt, eaterSaid } from './forecast/eater.ts';
+export { eaterAt, eaterSaid, overCoalsSaid } from './forecast/eater.ts';
 export { ensembleRunner } from './forecast/ensemble/run.ts';
 export { PieceTrails } from './forecast/ensemble/trails.ts';
 export { explainPiece, tellingMoments } from './forecast/explain.ts';
@@ -61,6 +61,7 @@ export {
 export type {
   CookForecast,
   EaterForecast,
+  FaceForecast,
   ForecastJob,
   ForecastPart,
   PieceColumns,

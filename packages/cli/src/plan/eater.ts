@@ -1,5 +1,12 @@
 /** What the eater gets of a piece, as the plan puts it on the table. */
-import { type EaterForecast, eaterSaid, type PieceForecast, saltSaid } from '@pitwright/engine';
+import {
+  type EaterForecast,
+  eaterSaid,
+  type FaceForecast,
+  overCoalsSaid,
+  type PieceForecast,
+  saltSaid,
+} from '@pitwright/engine';
 import type { EaterReport, PlanReport } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
 import { rangeJson } from './range-json.ts';
@@ -11,11 +18,16 @@ type EaterJson = NonNullable<PlanJson['pieces'][number]['eater']>['offHeat'];
 const chancesJson = (chances: Readonly<Partial<Record<string, number>>>): Record<string, number> =>
   Object.fromEntries(Object.entries(chances).map(([word, share]) => [word, Math.min(1, share ?? 0)]));
 
+const faceJson = (face: FaceForecast) => ({
+  bark: chancesJson(face.bark),
+  barkM: rangeJson(face.barkM),
+  colour: chancesJson(face.colour),
+  colourIndex: rangeJson(face.colourIndex),
+});
+
 const eaterJson = (eater: EaterForecast): EaterJson => ({
-  bark: chancesJson(eater.bark),
-  barkM: rangeJson(eater.barkM),
-  colour: chancesJson(eater.colour),
-  colourIndex: rangeJson(eater.colourIndex),
+  ...faceJson(eater),
+  overCoals: eater.overCoals ? { side: eater.overCoals.side, ...faceJson(eater.overCoals) } : null,
   juiciness: chancesJson(eater.juiciness),
   waterLeft: rangeJson(eater.waterLeft),
   lossKg: rangeJson(eater.lossKg),
@@ -44,7 +56,13 @@ export function eaterText(report: PlanReport, foreseen: PieceForecast, print: Pr
   const gets = atTable && eaterSaid(atTable, foreseen.members);
   // A share that never gets there is said where the plan counts the misses.
   const stall = foreseen.notices.filter(({ id }) => id === 'forecast.stall');
-  return [...stall, ...(gets ? [gets] : []), ...(gets && salt ? [saltSaid(salt, foreseen.members)] : [])]
+  const darker = atTable && overCoalsSaid(atTable, foreseen.members);
+  return [
+    ...stall,
+    ...(gets ? [gets] : []),
+    ...(darker ? [darker] : []),
+    ...(gets && salt ? [saltSaid(salt, foreseen.members)] : []),
+  ]
     .map((said) => say(said, print))
     .join(' ');
 }

@@ -1,5 +1,6 @@
 /** The published form of `plan --json`. Figures are SI (temperatures °C), instants UTC; null where there is none. */
 import { MEASURES } from '@pitwright/engine';
+import { FIRE_SIDES } from '@pitwright/model';
 import { z } from 'zod';
 
 const instant = z.string().describe('UTC instant, ISO 8601 with a final Z');
@@ -36,11 +37,17 @@ const stageForm = z.strictObject({
 });
 
 const chancesForm = z.record(z.string(), share).describe('chance of each word; sums to 1');
-const eaterForm = z.strictObject({
+const faceForm = z.strictObject({
   bark: chancesForm,
   barkM: rangeForm.describe('dried layer, m'),
   colour: chancesForm,
   colourIndex: rangeForm.describe('1 raw pink-grey to 6 black-brown'),
+});
+const eaterForm = faceForm.extend({
+  overCoals: faceForm
+    .extend({ side: z.enum([...FIRE_SIDES, 'other']) })
+    .nullable()
+    .describe('the face that is not the open one, where it lay over coals'),
   juiciness: chancesForm,
   waterLeft: rangeForm.describe('water at the centre between raw (1) and fully cooked (0)'),
   lossKg: rangeForm.describe('of one item'),

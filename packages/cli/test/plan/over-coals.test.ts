@@ -4,7 +4,9 @@ import { type Cook, printCookFile, readCookFile } from '@pitwright/model';
 import { gatherReport } from '@pitwright/paper';
 import { printer } from '@pitwright/words';
 import { describe, expect, test } from 'vitest';
+import { planJson } from '../../src/plan/json.ts';
 import { readerOf } from '../../src/plan/reader.ts';
+import { planForm } from '../../src/plan/schema.ts';
 import { planText } from '../../src/plan/text/print.ts';
 import { whyText } from '../../src/plan/text/why.ts';
 
@@ -84,6 +86,24 @@ describe('half birds finished over the coals', () => {
     const text = planText(gatherReport(seared, forecastCook(seared, { members: 8, seed: 3 })), print);
     expect(text).toMatch(/A on: half chickens, over the coals, skin side to/u);
     expect(text).toMatch(/A away from the coals\./u);
+  });
+
+  test('racks bone side down: what the eater gets tells the darker side too, in words and figures', () => {
+    const racks = cookOf(
+      fileOf(over('').replace('skin', 'bone'))
+        .replace('chicken-half', 'loin-back-ribs')
+        .replace('bite: firm', 'bite: tender')
+        .replace('until: core 68 °C', 'for: 2 h')
+        .replace('until: core 76 °C', 'for: 30 min'),
+    );
+    const rackReport = gatherReport(racks, forecastCook(racks, { members: MEMBERS, seed: 3 }));
+    expect(planText(rackReport, print).replace(/\s+/gu, ' ')).toMatch(
+      /Its bone side, over the coals, is darker: bark, .+?; (?:dark )?mahogany to black-brown\./u,
+    );
+    const json = planJson(rackReport, print);
+    expect(planForm.safeParse(JSON.parse(JSON.stringify(json))).error?.issues ?? []).toEqual([]);
+    expect(json.pieces[0]!.eater!.table.overCoals!.side).toBe('bone');
+    expect(planJson(report, print).pieces[0]!.eater!.table.overCoals?.side).toBe('bone');
   });
 
   test('colour is no sign, and fat flares: said once each', () => {

@@ -7,6 +7,7 @@ import {
   type Bite,
   type Cook,
   type DirectHeat,
+  type FireSide,
   type FireShield,
   isWaiting,
   type Piece,
@@ -23,7 +24,7 @@ import { BED_C } from '../fire/coals.ts';
 import type { Cut } from '../meat/cut.ts';
 import { findCut } from '../meat/cuts.ts';
 import { barkSetM, wrapsAtFinger } from '../meat/eaten.ts';
-import { hasFatCap, hasMembrane, isOpenFace, type OtherFaceTold } from '../meat/faces.ts';
+import { backOf, hasFatCap, hasMembrane, isOpenFace, type OtherFaceTold } from '../meat/faces.ts';
 import { ownCut } from '../meat/ownCut.ts';
 import {
   BARE,
@@ -97,6 +98,8 @@ export interface ResolvedStage {
 
 export interface ResolvedFire {
   readonly isOnOpenFace: boolean;
+  /** Name of the face that is not the open one. */
+  readonly otherSide: FireSide | 'other';
   readonly bedRadiusM: number;
   readonly distanceM: number;
   /** Doubt of the logarithm of their ratio. */
@@ -336,6 +339,7 @@ function resolveFire(direct: DirectHeat, cut: Cut): ResolvedFire {
   const bedSdLn = direct.across ? BY_EYE_SD_LN : BED_UNTOLD_SD_LN;
   return {
     isOnOpenFace: isOpenFace(cut, direct.side),
+    otherSide: isOpenFace(cut, direct.side) ? backOf(cut) : direct.side,
     bedRadiusM: (direct.across?.si ?? BED_UNTOLD_M) / 2,
     distanceM: direct.distance.si,
     sizeSdLn: Math.sqrt(BY_EYE_SD_LN * BY_EYE_SD_LN + bedSdLn * bedSdLn),

@@ -1,10 +1,10 @@
 // What the eater gets: words as chances, orders that hold. Evidence: law; the usual rack: common practice, no source.
-import { type Cook, quantity, type Stage } from '@pitwright/model';
+import { type Cook, type DirectHeat, quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { findCut } from '../meat/cuts.ts';
 import { BARK_WORDS, COLOUR_WORDS, JUICINESS_WORDS, juicinessWord } from '../meat/eaten.ts';
 import { forecastCook } from './cookForecast.ts';
-import { eaterAt, eaterSaid } from './eater.ts';
+import { eaterAt, eaterSaid, overCoalsSaid } from './eater.ts';
 import { exampleCook } from './exampleCook.ts';
 
 const clock = (minutes: number) => ({ by: 'clock', after: quantity('time', minutes, 'min') }) as const;
@@ -111,6 +111,28 @@ describe('what the eater gets', () => {
       expect(later.waterLeft.p50).toBeLessThanOrEqual(before + 1e-12);
       before = later.waterLeft.p50;
     }
+  });
+
+  test('the side over the coals: darker by more than the open one, the nearer the more; said where it is seen', () => {
+    const over = (distanceCm: number, side: 'bone' | 'meat', more: Partial<DirectHeat> = {}) => {
+      const direct = { side, distance: quantity('length', distanceCm, 'cm'), ...more };
+      return foreseen(exampleCook('loin-back-ribs', [{ kind: 'bare', until: clock(90), direct }])).eater!;
+    };
+    const near = over(30, 'bone');
+    const far = over(60, 'bone');
+    expect(near.overCoals!.side).toBe('bone');
+    expect(total(near.overCoals!.bark)).toBeCloseTo(1, 9);
+    expect(near.overCoals!.colourIndex.p50).toBeGreaterThan(near.colourIndex.p50 + 1);
+    expect(near.overCoals!.barkM.p50).toBeGreaterThan(near.barkM.p50);
+    expect(near.overCoals!.colourIndex.p50).toBeGreaterThan(far.overCoals!.colourIndex.p50);
+    expect(overCoalsSaid(near, 60)!.params).toMatchObject({ side: 'bone', colourHigh: 'black-brown' });
+    // The open face down is the one that is told; turned, the other one has its share as well.
+    expect(over(30, 'meat').overCoals).toBeUndefined();
+    expect(over(30, 'meat').colourIndex.p50).toBeGreaterThan(near.colourIndex.p50 + 1);
+    const turned = over(30, 'meat', { turn: quantity('time', 10, 'min') });
+    expect(turned.overCoals!.side).toBe('bone');
+    expect(overCoalsSaid(turned, 60)).toBeUndefined();
+    expect(short.eater!.overCoals).toBeUndefined();
   });
 
   test('it is said with its likeliest words', () => {

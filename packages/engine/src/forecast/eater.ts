@@ -15,7 +15,7 @@ import { SOFTENING } from '../tender/bite.ts';
 import { softenedShare } from '../tender/dose.ts';
 import { rangeOf } from './ensemble/range.ts';
 import { lastCookingStage } from './ensemble/run.ts';
-import type { EaterForecast, PieceColumns } from './types.ts';
+import type { EaterForecast, FaceForecast, PieceColumns } from './types.ts';
 
 const MOMENTS = AFTER_HEAT_S.length;
 
@@ -56,17 +56,26 @@ function readEater(
     Float64Array.from({ length: rows }, (_, row) => figureAfter(columns, row, waitS(row), place));
   const { massKg } = piece.size;
   const sugar = rubFactor(piece.rubSugarShare);
-  const barkM = figure(EATEN.barkM);
-  const colour = figure(EATEN.browningH).map((h) => (Number.isNaN(h) ? h : colourIndex(sugar * h)));
   const waterLeft = figure(EATEN.waterLeft);
   const { k95PerH } = SOFTENING[piece.cut.tissue];
   const softened = figure(EATEN.doseH).map((h) => softenedShare(k95PerH, h));
   const lossKg = figure(EATEN.lossShare);
+  const face = (barkPlace: number, browningPlace: number): FaceForecast => {
+    const barkM = figure(barkPlace);
+    const colour = figure(browningPlace).map((h) => (Number.isNaN(h) ? h : colourIndex(sugar * h)));
+    return {
+      bark: chancesOf(BARK_WORDS, barkM, (m) => barkWord(piece.cut, m)),
+      barkM: thereRange(barkM),
+      colour: chancesOf(COLOUR_WORDS, colour, colourWord),
+      colourIndex: thereRange(colour),
+    };
+  };
+  const over = piece.stages.find(({ fire }) => fire && (!fire.isOnOpenFace || fire.turnEveryS < Infinity));
   return {
-    bark: chancesOf(BARK_WORDS, barkM, (m) => barkWord(piece.cut, m)),
-    barkM: thereRange(barkM),
-    colour: chancesOf(COLOUR_WORDS, colour, colourWord),
-    colourIndex: thereRange(colour),
+    ...face(EATEN.barkM, EATEN.browningH),
+    ...(over?.fire && {
+      overCoals: { side: over.fire.otherSide, ...face(EATEN.otherBarkM, EATEN.otherBrowningH) },
+    }),
     juiciness: chancesOf(JUICINESS_WORDS, waterLeft, (share, at) =>
       juicinessWord(piece.cut, share, softened[at]!),
     ),
@@ -130,17 +139,11 @@ const likeliest = (chances: Readonly<Partial<Record<string, number>>>): { word: 
 /** It in one statement: the likeliest words with their chances, the figures as ranges. */
 export function eaterSaid(eater: EaterForecast, members: number): Said | undefined {
   if (!(eater.barkM.p50 < Infinity)) return undefined;
-  const bark = likeliest(eater.bark);
   const juiciness = likeliest(eater.juiciness);
   return {
     id: 'eater.gets',
     params: {
-      bark: bark.word,
-      barkShare: bark.share,
-      barkLowM: eater.barkM.p10,
-      barkHighM: eater.barkM.p90,
-      colourLow: colourWord(eater.colourIndex.p10),
-      colourHigh: colourWord(eater.colourIndex.p90),
+      ...faceParams(eater),
       juiciness: juiciness.word,
       juicinessShare: juiciness.share,
       yieldLow: eater.yieldShare.p10,
@@ -148,5 +151,31 @@ export function eaterSaid(eater: EaterForecast, members: number): Said | undefin
       members,
     },
     source: 'meat.md',
+  };
+}
+
+/** Grades of colour apart that anybody sees. @source judgement: one word of the scale */
+const SEEN_GRADES = 1;
+
+/** The face over the coals, where it comes out darker than the one told: in one statement. */
+export function overCoalsSaid(eater: EaterForecast, members: number): Said | undefined {
+  const { overCoals } = eater;
+  if (!overCoals || !(overCoals.colourIndex.p50 >= eater.colourIndex.p50 + SEEN_GRADES)) return undefined;
+  return {
+    id: 'eater.over-coals',
+    params: { side: overCoals.side, ...faceParams(overCoals), members },
+    source: 'fire.md',
+  };
+}
+
+function faceParams({ bark, barkM, colourIndex: index }: FaceForecast) {
+  const { word, share } = likeliest(bark);
+  return {
+    bark: word,
+    barkShare: share,
+    barkLowM: barkM.p10,
+    barkHighM: barkM.p90,
+    colourLow: colourWord(index.p10),
+    colourHigh: colourWord(index.p90),
   };
 }

@@ -1,4 +1,4 @@
-import type { Bite, Cook, Range, Said, StageKind } from '@pitwright/model';
+import type { Bite, Cook, FireSide, Range, Said, StageKind } from '@pitwright/model';
 import type { BarkWord, ColourWord, JuicinessWord } from '../meat/eaten.ts';
 
 /**
@@ -87,14 +87,20 @@ export interface PieceForecast {
   readonly notices: readonly Said[];
 }
 
-/** What the eater gets, in words as chances (each sums to 1 over the items that get there) and the figures behind them. */
-export interface EaterForecast {
+/** Crust of one face. */
+export interface FaceForecast {
   readonly bark: Readonly<Partial<Record<BarkWord, number>>>;
   /** Thickness of the dried layer [m]. */
   readonly barkM: Range;
   readonly colour: Readonly<Partial<Record<ColourWord, number>>>;
   /** 1 raw pink-grey to 6 black-brown. */
   readonly colourIndex: Range;
+}
+
+/** What the eater gets, in words as chances (each sums to 1 over the items that get there) and the figures behind them. */
+export interface EaterForecast extends FaceForecast {
+  /** The face that is not the open one, where it lay over coals. */
+  readonly overCoals?: FaceForecast & { readonly side: FireSide | 'other' };
   readonly juiciness: Readonly<Partial<Record<JuicinessWord, number>>>;
   /** Water at the centre between raw (1) and fully cooked (0). */
   readonly waterLeft: Range;

@@ -73,4 +73,6 @@ function measureEaten(into: Float64Array, solver: PieceSolver, piece: MeatParame
   into[EATEN.browningH] = solver.browningH;
   into[EATEN.waterLeft] = solver.juiciness;
   into[EATEN.doseH] = solver.coreDoseH;
+  into[EATEN.otherBarkM] = solver.otherBarkM;
+  into[EATEN.otherBrowningH] = solver.otherBrowningH;
 }

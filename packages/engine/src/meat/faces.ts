@@ -100,6 +100,15 @@ const bareFace = (evaporatingShare: number): Face => ({
   convectionShare: 1,
 });
 
+const BACKS: Readonly<Record<OtherSide, FireSide | 'other'>> = {
+  'bone-side': 'bone',
+  'fat-side': 'fat',
+  'skin-side': 'skin',
+  'other-side': 'other',
+};
+/** The same in the words for a side that lies over coals. */
+export const backOf = (cut: Cut): FireSide | 'other' => BACKS[otherSideOf(cut)];
+
 /** Both faces of a piece, though they are alike: one of them is to see the coals. */
 export const withBothFaces = (meat: MeatParameters): MeatParameters =>
   meat.otherFace ? meat : { ...meat, otherFace: bareFace(meat.evaporatingShare) };

@@ -8,8 +8,20 @@ export const WORDS_TIMED = 5;
 
 /** After the heat, how long until the figures of the eater are noted [s]; the last stands for all later. */
 export const AFTER_HEAT_S = [0, 1800, 3600, 2 * 3600, 4 * 3600, 8 * 3600] as const;
-/** Places of one noted moment: loss of the raw mass without bone [1], bark [m], browning [h], water left [1], dose [h]. */
-export const EATEN = { lossShare: 0, barkM: 1, browningH: 2, waterLeft: 3, doseH: 4, width: 5 } as const;
+/**
+ * Places of one noted moment: loss of the raw mass without bone [1], bark [m] and browning [h] of the open face, water
+ * left [1], dose [h]; bark and browning of the other face, those of the open one where they are alike.
+ */
+export const EATEN = {
+  lossShare: 0,
+  barkM: 1,
+  browningH: 2,
+  waterLeft: 3,
+  doseH: 4,
+  otherBarkM: 5,
+  otherBrowningH: 6,
+  width: 7,
+} as const;
 
 /** Times in seconds of the clock from meat on, ∞ = never. */
 export class RunOutcome {

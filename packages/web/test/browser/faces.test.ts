@@ -54,6 +54,26 @@ describe('the opened piece', () => {
     expect(errors).toEqual([]);
   });
 
+  test('over the coals, tells how dark the side towards them gets', async () => {
+    const { context, page, errors } = await opened('two-racks-on-a-kettle', { width: 390, height: 844 });
+    await page.getByRole('button', { name: 'More of stage 1' }).click();
+    const more = page.locator('.stage-more');
+    await more.getByRole('button', { name: 'Lay it over the coals' }).click();
+    await more.getByLabel('To the coals lies').selectOption('bone');
+    await page
+      .locator('.opened-parts .gets')
+      .getByText(/Its bone side, over the coals, is darker: bark, .+black-brown/)
+      .waitFor();
+    await noWiderThan(page, 390);
+    // Away from them again, as the next one finds it.
+    const undo = page.getByRole('button', { name: 'Undo', exact: true });
+    await undo.click();
+    await undo.click();
+    await page.getByText(/Its bone side, over the coals/).waitFor({ state: 'detached' });
+    await context.close();
+    expect(errors).toEqual([]);
+  });
+
   test('of a brisket, tells its muscles by the hour and shows the map of one', async () => {
     const { context, page, errors } = await opened('brisket-on-the-high-plain', { width: 1280, height: 800 });
     await page

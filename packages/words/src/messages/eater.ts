@@ -2,18 +2,21 @@ import { barkName, colourName, saltName, saltPartName } from '../names/eaten.ts'
 import type { Printer } from '../printer.ts';
 import { messages } from './message.ts';
 
-interface Gets {
+interface Face {
   readonly bark: string;
   readonly barkShare: number;
   readonly barkLowM: number;
   readonly barkHighM: number;
   readonly colourLow: string;
   readonly colourHigh: string;
+  readonly members: number;
+}
+
+interface Gets extends Face {
   readonly juiciness: string;
   readonly juicinessShare: number;
   readonly yieldLow: number;
   readonly yieldHigh: number;
-  readonly members: number;
 }
 
 const percent = (share: number): string => `${Math.round(100 * share)}`;
@@ -25,6 +28,15 @@ function thickness(lowM: number, highM: number, print: Printer): string {
   return low === high ? `${low} ${unit}` : `${low}–${high} ${unit}`;
 }
 
+/** `bark, crusty (8 times in 10; 2–3 mm); mahogany to black-brown` */
+function faceText(p: Face, print: Printer): string {
+  const colour =
+    p.colourLow === p.colourHigh
+      ? colourName(p.colourLow)
+      : `${colourName(p.colourLow)} to ${colourName(p.colourHigh)}`;
+  return `bark, ${barkName(p.bark)} (${print.timesIn(p.barkShare, p.members)}; ${thickness(p.barkLowM, p.barkHighM, print)}); ${colour}`;
+}
+
 /** What the eater gets, and what is to be known of a piece before it goes on. */
 export const eaterMessages = messages({
   'forecast.stall': (p: { lowC: number; highC: number; soonS: number; lateS?: number }, print) =>
@@ -33,13 +45,10 @@ export const eaterMessages = messages({
     `${print.chance(p.share, p.members)} of the tries never get there: drying through the bark takes all the heat. A wrap in foil or a hotter pit would end that.`,
   'forecast.never-wrapped': (p: { share: number; members: number }, print) =>
     `${print.chance(p.share, p.members)} of the tries never get there, wrap and all. A hotter pit, or an oven for the finish, would end that.`,
-  'eater.gets': (p: Gets & Record<string, string | number>, print) => {
-    const colour =
-      p.colourLow === p.colourHigh
-        ? colourName(p.colourLow)
-        : `${colourName(p.colourLow)} to ${colourName(p.colourHigh)}`;
-    return `At the table: bark, ${barkName(p.bark)} (${print.timesIn(p.barkShare, p.members)}; ${thickness(p.barkLowM, p.barkHighM, print)}); ${colour}; ${p.juiciness} (${print.timesIn(p.juicinessShare, p.members)}); ${percent(p.yieldLow)}–${percent(p.yieldHigh)} % of its raw weight left.`;
-  },
+  'eater.gets': (p: Gets & Record<string, string | number>, print) =>
+    `At the table: ${faceText(p, print)}; ${p.juiciness} (${print.timesIn(p.juicinessShare, p.members)}); ${percent(p.yieldLow)}–${percent(p.yieldHigh)} % of its raw weight left.`,
+  'eater.over-coals': (p: Face & { side: string }, print) =>
+    `Its ${p.side} side, over the coals, is darker: ${faceText(p, print)}.`,
   'eater.salt': (
     p: { word: string; share: number; low: number; high: number; most: string; members: number },
     print,

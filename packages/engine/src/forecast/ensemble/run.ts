@@ -89,6 +89,7 @@ export function pieceColumns(
       for (let i = 0; i < eaten.length; i += EATEN.width) {
         eaten[i + EATEN.lossShare] = eaten[i + EATEN.lossShare]! * meatKg;
         eaten[i + EATEN.browningH] = eaten[i + EATEN.browningH]! * member.browningFactor;
+        eaten[i + EATEN.otherBrowningH] = eaten[i + EATEN.otherBrowningH]! * member.browningFactor;
       }
       columns.afterHeat.set(eaten, at * eaten.length);
       columns.stallC[at] = outcome.stallC;

@@ -3,11 +3,13 @@ import {
   COLOUR_WORDS,
   type EaterForecast,
   JUICINESS_WORDS,
+  overCoalsSaid,
   SALT_WORDS,
   type SaltForecast,
 } from '@pitwright/engine';
 import { barkName, colourName, saltName } from '@pitwright/words';
 import { Ask } from '../../parts/ask.tsx';
+import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { type Figure, useOrigins } from './origins.ts';
 
@@ -31,9 +33,10 @@ const chancesOf = <W extends string>(
 
 /** What the eater gets: bark, colour, juiciness and salt, each as chances of its words. */
 export function Gets(props: { eater: EaterForecast; salt?: SaltForecast | undefined; members: number }) {
-  const { text } = useWords();
+  const { text, print } = useWords();
   const origins = useOrigins(props.members);
   const { eater, salt, members } = props;
+  const darker = overCoalsSaid(eater, members);
   const { p10, p90 } = eater.yieldShare;
   return (
     <div className="gets">
@@ -44,6 +47,7 @@ export function Gets(props: { eater: EaterForecast; salt?: SaltForecast | undefi
         members={members}
         words={chancesOf(JUICINESS_WORDS, eater.juiciness, (word) => text(`web.juiciness.${word}`))}
       />
+      {darker ? <p className="small">{saidWords(darker, print)}</p> : null}
       {salt ? (
         <Axis figure="salt" members={members} words={chancesOf(SALT_WORDS, salt.words, saltName)} />
       ) : null}
