@@ -1,5 +1,6 @@
 // A piece, its stages and the cuts as a person edits them; what would narrow its range, its muscles, what the eater gets.
 // Evidence: conformity.
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { settleIn, visit } from './app.ts';
@@ -55,21 +56,25 @@ describe('the opened piece', () => {
   });
 
   test('over the coals, tells how dark the side towards them gets', async () => {
-    const { context, page, errors } = await opened('two-racks-on-a-kettle', { width: 390, height: 844 });
-    await page.getByRole('button', { name: 'More of stage 1' }).click();
-    const more = page.locator('.stage-more');
-    await more.getByRole('button', { name: 'Lay it over the coals' }).click();
-    await more.getByLabel('To the coals lies').selectOption('bone');
+    const { context, page, errors } = await visit(browser, { width: 390, height: 844 });
+    await settleIn(page, app.url);
+    const written = readFileSync('examples/two-racks.pitwright.yaml', 'utf8')
+      .replace('name: Two racks on a kettle', 'name: Racks over coals')
+      .replace(
+        'until: bark\n',
+        'until: bark\n        direct:\n          side: bone\n          distance: 12 in\n',
+      );
+    await page.getByLabel('Open a cook file').setInputFiles({
+      name: 'over-coals.pitwright.yaml',
+      mimeType: 'application/yaml',
+      buffer: Buffer.from(written),
+    });
+    await page.waitForURL(/cook\/racks-over-coals/);
     await page
       .locator('.opened-parts .gets')
       .getByText(/Its bone side, over the coals, is darker: bark, .+black-brown/)
       .waitFor();
     await noWiderThan(page, 390);
-    // Away from them again, as the next one finds it.
-    const undo = page.getByRole('button', { name: 'Undo', exact: true });
-    await undo.click();
-    await undo.click();
-    await page.getByText(/Its bone side, over the coals/).waitFor({ state: 'detached' });
     await context.close();
     expect(errors).toEqual([]);
   });
