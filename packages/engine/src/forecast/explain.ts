@@ -129,7 +129,7 @@ export function explainPiece(inside: PieceInside, elapsedS: number, onAt?: Insta
   if (stall && elapsedS >= stall.fromS && elapsedS < stall.toS)
     return { id: 'explain.stall', params: { ...heat, ends, until: whenAt(stall.toS) }, source };
   if (now.coreC >= HELD_FROM_C && now.riseKPerH < HELD_RISE_KPERH && now.driesShare > 0.5)
-    return { id: 'explain.held', params: { ...heat, ends }, source };
+    return { id: 'explain.held', params: { ...heat, ends, ...change }, source };
   return { id: 'explain.dries', params: { ...heat, rise: perHour(now.riseKPerH), ...change }, source };
 }
 

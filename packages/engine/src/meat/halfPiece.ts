@@ -26,6 +26,14 @@ const SET_OUT_FACTOR = 1 + Math.SQRT2;
 
 const brownsIn = browningRate;
 
+/**
+ * The first guess goes no further than this from where the surface was [K]: after a step that an event has cut to next to
+ * nothing, its slope says nothing of the next one.
+ */
+const GUESS_MOST_K = 40;
+const guessedK = (changeK: number): number =>
+  changeK < GUESS_MOST_K && changeK > -GUESS_MOST_K ? changeK : 0;
+
 export class HalfPiece {
   readonly body: PieceBody;
   /** Its own part of the piece's state, length `body.stateLength`. */
@@ -121,8 +129,8 @@ export class HalfPiece {
     this.earlierS = 0;
     this.earlierSurfaceC = state[AT.surfaceC]!;
     this.earlierFrontC = state[AT.frontC]!;
-    stage.surfaceC = this.earlierSurfaceC + this.implicitS * state[AT.surfaceSlope]!;
-    stage.frontC = this.earlierFrontC + this.implicitS * state[AT.frontSlope]!;
+    stage.surfaceC = this.earlierSurfaceC + guessedK(this.implicitS * state[AT.surfaceSlope]!);
+    stage.frontC = this.earlierFrontC + guessedK(this.implicitS * state[AT.frontSlope]!);
   }
 
   /** Whether a second stage would set out from water that is there. */

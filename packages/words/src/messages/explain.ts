@@ -96,8 +96,17 @@ export const explainMessages = messages({
     print,
   ) =>
     `${p.turned > 0 ? 'Over the coals, turned' : 'Over the coals'}: ${coalsPart(p.coals / p.watts)} shines up from them; ${watts(p.driesW)} of ${watts(p.watts)} dry it, ${warms(p)}. The side towards them is at ${celsius(p.side, print)}, the middle, ${celsius(p.core, print)}, ${rises(p.rise, print)}.${change(p, print)}`,
-  'explain.held': (p: Heat & { ends: string }, print) =>
-    `Drying through the bark takes ${watts(p.driesW)} of the ${watts(p.watts)} that arrive: the middle stays at ${celsius(p.core, print)}. That does not end by itself; ${STALL_ENDS[p.ends] ?? p.ends} ends it.`,
+  'explain.held': (p: Heat & Until & { ends: string }, print) => {
+    const isLosing = told(p.driesW) > told(p.watts);
+    const spent = isLosing
+      ? `takes ${watts(p.driesW)}, more than the ${watts(p.watts)} that arrive: the middle falls from`
+      : `takes ${watts(p.driesW)} of the ${watts(p.watts)} that arrive: the middle stays at`;
+    const ends =
+      p.until === undefined
+        ? ` That does not end by itself; ${STALL_ENDS[p.ends] ?? p.ends} ends it.`
+        : change(p, print);
+    return `Drying through the bark ${spent} ${celsius(p.core, print)}.${ends}`;
+  },
   'explain.rests': (p: { core: Quantity; surface: Quantity; watts: number }, print) =>
     `Off the heat: surface ${celsius(p.surface, print)}, middle ${celsius(p.core, print)} and falling; it goes on softening while it is hot.${givesOff(p.watts)}`,
   'explain.evens-out': (p: { core: Quantity; surface: Quantity; watts: number }, print) =>

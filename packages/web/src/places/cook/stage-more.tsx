@@ -123,9 +123,10 @@ export function StageMore(props: { cook: OfPieces; cut: CutId; stage: Stage; tel
   );
 }
 
-/** Another place; the coals are in the pit alone. */
-const atPlace = ({ direct }: Stage, place: Place): Telling<Stage> => ({
+/** Another place; the coals are in the pit alone, and what an oven is set to says nothing of a box. */
+const atPlace = ({ direct, at }: Stage, place: Place): Telling<Stage> => ({
   in: place,
+  ...(at && place !== 'oven' && place !== 'warmer' && { at: undefined }),
   ...(direct && place !== 'pit' && { direct: undefined }),
 });
 
