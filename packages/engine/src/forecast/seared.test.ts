@@ -43,8 +43,28 @@ pieces:
         at: 66 °C
 `;
 
-test('bark set over the coals, then paper: every member stays between the fridge and the coals', () => {
-  const read = readCookFile(SEARED);
+/** Ribs close above the coals, then glazed by a stage that is over as it begins. */
+const GLAZED_AFTER = SEARED.slice(0, SEARED.indexOf('  - letter')).concat(`  - letter: A
+    cut: beef-short-ribs
+    mass: 2.3 kg
+    bite: tender
+    stages:
+      - stage: bare
+        until: core 70 °C
+        direct:
+          side: meat
+          distance: 15 cm
+      - stage: glazed
+        until: core 70 °C
+      - stage: paper
+        for: 45 min
+`);
+
+test.each([
+  ['bark set over the coals, then paper', SEARED],
+  ['seared, then glazed for no time at all', GLAZED_AFTER],
+])('%s: every member stays between the fridge and the coals', (_, text) => {
+  const read = readCookFile(text);
   if (!read.ok || read.document.kind !== 'cook') throw new Error(JSON.stringify(read));
   const { columns } = forecastCook(read.document.cook, { members: 200, seed: 1 }).pieces[0]!;
   for (let i = 0; i < columns.stageEndS.length; i++) {
@@ -52,6 +72,6 @@ test('bark set over the coals, then paper: every member stays between the fridge
     expect(columns.stageCoreC[i]).toBeGreaterThan(-2);
     expect(columns.stageCoreC[i]).toBeLessThan(101);
     expect(columns.stageSurfaceC[i]).toBeGreaterThan(-2);
-    expect(columns.stageSurfaceC[i]).toBeLessThan(450);
+    expect(columns.stageSurfaceC[i]).toBeLessThan(600);
   }
 });

@@ -28,7 +28,7 @@ const brownsIn = browningRate;
 
 /**
  * The first guess goes no further than this from where the surface was [K]: after a step that an event has cut to next to
- * nothing, its slope says nothing of the next one.
+ * nothing, or as a piece leaves the coals, its slope says nothing of the next one.
  */
 const GUESS_MOST_K = 40;
 const guessedK = (changeK: number): number =>
@@ -147,8 +147,8 @@ export class HalfPiece {
     for (let i = 0; i <= k; i++) setOutC[i] = begunC[i]! + SET_OUT_FACTOR * (stageC[i]! - begunC[i]!);
     this.interior.setOut(setOutC);
     const { surfaceC, frontC } = stage;
-    stage.surfaceC += SET_OUT_FACTOR * (surfaceC - this.earlierSurfaceC);
-    stage.frontC += SET_OUT_FACTOR * (frontC - this.earlierFrontC);
+    stage.surfaceC += guessedK(SET_OUT_FACTOR * (surfaceC - this.earlierSurfaceC));
+    stage.frontC += guessedK(SET_OUT_FACTOR * (frontC - this.earlierFrontC));
     this.earlierS = this.implicitS;
     this.earlierSurfaceC = surfaceC;
     this.earlierFrontC = frontC;

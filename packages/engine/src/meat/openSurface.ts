@@ -24,7 +24,8 @@ const BARK_RESISTANCE_FLOOR_M = 1e-8;
 const NEWTON_CAP_K = 12;
 /** After a last step this small, taken linearly in the flows too, what is left is below 10⁻⁷ K. */
 const NEWTON_CLOSE_K = 1e-3;
-const MOST_ITERATIONS = 30;
+/** Enough for a crust that comes from the coals, 500 K above what it ends at. */
+const MOST_ITERATIONS = 60;
 /** Below the boiling point by so much, so that the drive stays finite [K]. */
 const BELOW_BOILING_K = 0.02;
 
