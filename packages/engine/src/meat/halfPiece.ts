@@ -83,8 +83,9 @@ export class HalfPiece {
   begin(piece: MeatParameters, face: Face): void {
     this.#face = face;
     this.body.begin(piece, face.layerJM2K, this.state);
-    // The first guess of the flow through the middle: no member may see what another left.
-    this.stage.intoMeatWm2 = 0;
+    // Among it the first guess of the flow through the middle: no member may see what another left.
+    this.stage.clear();
+    this.flows.clear();
   }
 
   /** Coefficients of the step; the juice leaves the cells. @param around at its end */

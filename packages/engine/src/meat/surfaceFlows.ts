@@ -25,6 +25,21 @@ export class SurfaceFlows {
   /** browning in an hour [1] */
   browning = 0;
 
+  /** As before the first step of a piece: what was NaN would outlive its weight of 0. */
+  clear(): void {
+    this.fromAirWm2 = 0;
+    this.evaporatingWm2 = 0;
+    this.intoMeatWm2 = 0;
+    this.convectionWm2 = 0;
+    this.radiationWm2 = 0;
+    this.withWaterWm2 = 0;
+    this.fromMiddleWm2 = 0;
+    this.wetKgM2S = 0;
+    this.frontKgM2S = 0;
+    this.dryShare = 0;
+    this.browning = 0;
+  }
+
   /** Takes on the flows of one stage. @param weight of that stage in the step; the first one clears what was there */
   gather(stage: SurfaceFlows, weight: number, isFirst: boolean): void {
     const kept = isFirst ? 0 : 1;
