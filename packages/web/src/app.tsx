@@ -1,6 +1,7 @@
 import type { Journal } from '@pitwright/store';
 import { lazy, type ReactNode, Suspense } from 'react';
 import { Route, Router, Switch } from 'wouter';
+import { AskedFigures } from './parts/ask.tsx';
 import { Boundary } from './parts/boundary.tsx';
 import { Key } from './parts/key.tsx';
 import { Gone } from './places/gone.tsx';
@@ -29,24 +30,26 @@ export function App(props: { journal: Journal }) {
       <Reading>
         <Router base={import.meta.env.BASE_URL.replace(/\/$/, '')}>
           <Boundary fallback={(again) => <WentWrong again={again} />}>
-            <Suspense fallback={null}>
-              <Switch>
-                <Route path="/" component={Shelf} />
-                <Route path="/new" component={NewCook} />
-                <Route path="/cook/:id" component={CookPlace} />
-                <Route path="/cook/:id/guests" component={Guests} />
-                <Route path="/cook/:id/run-sheet" component={RunSheet} />
-                <Route path="/cook/:id/bench" component={Bench} />
-                <Route path="/pit/:id" component={Pit} />
-                <Route path="/recipe/:id" component={Recipe} />
-                <Route path="/side-by-side" component={TwoCooks} />
-                <Route path="/shared" component={Shared} />
-                <Route path="/specimen" component={Specimen} />
-                <Route>
-                  <Gone />
-                </Route>
-              </Switch>
-            </Suspense>
+            <AskedFigures>
+              <Suspense fallback={null}>
+                <Switch>
+                  <Route path="/" component={Shelf} />
+                  <Route path="/new" component={NewCook} />
+                  <Route path="/cook/:id" component={CookPlace} />
+                  <Route path="/cook/:id/guests" component={Guests} />
+                  <Route path="/cook/:id/run-sheet" component={RunSheet} />
+                  <Route path="/cook/:id/bench" component={Bench} />
+                  <Route path="/pit/:id" component={Pit} />
+                  <Route path="/recipe/:id" component={Recipe} />
+                  <Route path="/side-by-side" component={TwoCooks} />
+                  <Route path="/shared" component={Shared} />
+                  <Route path="/specimen" component={Specimen} />
+                  <Route>
+                    <Gone />
+                  </Route>
+                </Switch>
+              </Suspense>
+            </AskedFigures>
           </Boundary>
         </Router>
       </Reading>

@@ -50,9 +50,15 @@ export class AskedWorker<Ask, Answer> {
       resolve?.(reply);
     };
     worker.onmessage = (event: MessageEvent<Reply<Answer>>) => settle(event.data);
-    worker.onerror = (event) => {
-      for (const job of [...this.#waiting.keys()]) settle({ job, fault: event.message });
+    const end = (fault: string) => {
+      // A worker that could not be started, or fell over, answers nothing more: the next ask begins a new one.
+      worker.terminate();
+      if (this.#worker !== worker) return;
+      this.#worker = undefined;
+      for (const job of [...this.#waiting.keys()]) settle({ job, fault });
     };
+    worker.onerror = (event) => end(event.message || 'the worker could not be started');
+    worker.onmessageerror = () => end('an answer could not be read');
     this.#worker = worker;
     return worker;
   }

@@ -22,7 +22,11 @@ export class Foreteller {
 
   /** The plan as every face prints it: jobs settled by the solver, the other ways beside it. */
   async whole(cook: Cook, forecast: CookForecast): Promise<Foresight | undefined> {
-    const made = await this.#wholes.ask({ cook, forecast });
+    const made = await this.#wholes.ask({ cook, forecast }).catch((fault: unknown) => {
+      // A solver that fell over once is not asked again.
+      this.#wholes.close();
+      throw fault;
+    });
     if (!made) return undefined;
     const { report, isSettled } = made;
     return { ...report, cook, members: forecast.members, isWhole: true, isSettled };

@@ -8,7 +8,7 @@ export interface Foresight extends PlanReport {
   readonly members: number;
   /** With the other ways to cook it, and its jobs as every face prints them. */
   readonly isWhole: boolean;
-  /** The solver has settled the jobs; a whole plan without it says so. */
+  /** The solver has settled the jobs. A plan that is whole without it, because it could not be had, says so. */
   readonly isSettled: boolean;
 }
 

@@ -59,9 +59,7 @@ export class Pursuit {
       if (members === undefined && (isHeld || !ran || ran.isWhole)) break;
       try {
         const seen =
-          members === undefined
-            ? await this.#foreteller.whole(cook, ran!.forecast)
-            : await this.#foreteller.foresee(cook, members);
+          members === undefined ? await this.#whole(ran!) : await this.#foreteller.foresee(cook, members);
         if (!seen) continue;
         this.#last = seen;
         this.#onForesight(seen);
@@ -72,5 +70,18 @@ export class Pursuit {
       }
     }
     this.#isRunning = false;
+  }
+
+  /** Tried twice; a plan that cannot be made whole stands as it was first laid out, and says so. */
+  async #whole(ran: Foresight): Promise<Foresight | undefined> {
+    for (let isAgain = false; ; isAgain = true) {
+      try {
+        return await this.#foreteller.whole(ran.cook, ran.forecast);
+      } catch (fault) {
+        if (!(fault instanceof ForesightFault)) throw fault;
+        if (isAgain) return { ...ran, isWhole: true, isSettled: false };
+        if (this.#asked?.cook !== ran.cook) return undefined;
+      }
+    }
   }
 }

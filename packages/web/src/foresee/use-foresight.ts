@@ -53,7 +53,7 @@ interface Seen<T> {
 export interface SeenClose {
   readonly inside?: Inside | undefined;
   readonly closer?: Closer | undefined;
-  /** A new look is under way; what is shown was seen before the last change. */
+  /** A new look is under way; what is shown was seen before the last change, or of another muscle. */
   readonly isAgain: boolean;
 }
 
@@ -69,6 +69,7 @@ export function useClose(cook: Cook, pieceId: string | undefined, zone: Zone | u
   const closers = useSeen<Closer>();
   const insideKey = JSON.stringify([pieceId, zone]);
   const closerKey = pieceId ?? '';
+  const lastKey = JSON.stringify([pieceId]);
   useEffect(() => {
     foreteller.current = new Foreteller();
     return () => foreteller.current?.close();
@@ -80,18 +81,20 @@ export function useClose(cook: Cook, pieceId: string | undefined, zone: Zone | u
     const look = async () => {
       const inside = await own.inside(cook, pieceId, zone);
       if (!inside) return;
+      insides.keep(lastKey, { seen: inside, cook });
       insides.keep(insideKey, { seen: inside, cook });
       if (closers.of(closerKey)?.cook === cook) return;
       const closer = await own.closer(cook, pieceId);
       if (closer) closers.keep(closerKey, { seen: closer, cook });
     };
     look().catch((fault: unknown) => console.error(fault));
-  }, [cook, pieceId, zone, insideKey, closerKey, insides, closers]);
-  const inside = insides.of(insideKey);
+  }, [cook, pieceId, zone, insideKey, closerKey, lastKey, insides, closers]);
+  // Another muscle is looked at: the one before it stays until then.
+  const inside = insides.of(insideKey) ?? insides.of(lastKey);
   return {
     inside: inside?.seen,
     closer: closers.of(closerKey)?.seen,
-    isAgain: inside !== undefined && inside.cook !== cook,
+    isAgain: inside !== undefined && (inside.cook !== cook || inside.seen.zone !== zone),
   };
 }
 

@@ -202,7 +202,7 @@ export const webMessages = messages({
   'web.cook.no-forecast': () =>
     'This cook cannot be foreseen as it stands. Change it, or take the last change back.',
   'web.cook.settling': () => 'laying out the jobs',
-  'web.cook.unsettled': () => 'jobs as first laid out: their solver could not be fetched',
+  'web.cook.unsettled': () => 'jobs as first laid out: their solver could not be had',
   'web.cook.tried': (p: { members: number; of: number }) => `${p.members} of ${p.of} days tried`,
   'web.cook.answer': (p: { count: number; all: string; hour: string }) =>
     p.count === 1

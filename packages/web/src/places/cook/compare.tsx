@@ -2,7 +2,7 @@ import { rangesChart } from '@pitwright/draw';
 import type { PlannedPiece } from '@pitwright/engine';
 import { type Cook, type Piece, quantity, type Stage } from '@pitwright/model';
 import { stageName } from '@pitwright/words';
-import { useId, useMemo, useState } from 'react';
+import { memo, useId, useMemo, useState } from 'react';
 import type { Foresight } from '../../foresee/messages.ts';
 import { useForesight } from '../../foresee/use-foresight.ts';
 import { Drawn } from '../../parts/drawn.tsx';
@@ -40,37 +40,40 @@ function lengthsOf(piece: Piece, planned: PlannedPiece | undefined): Length[] {
   });
 }
 
-/** Two sets of stages side by side: the same members, the same weather, another length of one stage. */
-export function Compare(props: {
-  cook: Cook;
-  piece: Piece;
-  foresight: Foresight;
-  onKeep: (cook: Cook) => void;
-}) {
-  const { text } = useWords();
-  const { piece } = props;
-  const planned = props.foresight.plan.pieces.find((one) => one.pieceId === piece.id);
-  const choices = lengthsOf(piece, planned);
-  const wrapped = choices.find(({ stage }) => stage.kind === 'foil' || stage.kind === 'paper') ?? choices[0];
-  const [isOpen, setOpen] = useState(false);
-  if (!wrapped) return null;
-  return (
-    <div className="compare">
-      <Key aria-expanded={isOpen} onClick={() => setOpen((open) => !open)}>
-        {text('web.compare.open', { stage: stageName(wrapped.stage.kind) })}
-      </Key>
-      {isOpen ? <SideBySide {...props} at={wrapped} /> : null}
-    </div>
-  );
+interface CompareProps {
+  readonly cook: Cook;
+  readonly piece: Piece;
+  readonly foresight: Foresight;
+  /** Something is in the hand, or not written down yet: what stands here waits until it is. */
+  readonly isHeld: boolean;
+  /** Takes the other stages for the piece; the same function from first to last. */
+  readonly onTake: (stages: readonly Stage[]) => void;
 }
 
-function SideBySide(props: {
-  cook: Cook;
-  piece: Piece;
-  foresight: Foresight;
-  onKeep: (cook: Cook) => void;
-  at: Length;
-}) {
+/** Two sets of stages side by side: the same members, the same weather, another length of one stage. */
+export const Compare = memo(
+  function Compare(props: CompareProps) {
+    const { text } = useWords();
+    const { piece } = props;
+    const planned = props.foresight.plan.pieces.find((one) => one.pieceId === piece.id);
+    const choices = lengthsOf(piece, planned);
+    const wrapped =
+      choices.find(({ stage }) => stage.kind === 'foil' || stage.kind === 'paper') ?? choices[0];
+    const [isOpen, setOpen] = useState(false);
+    if (!wrapped) return null;
+    return (
+      <div className="compare">
+        <Key aria-expanded={isOpen} onClick={() => setOpen((open) => !open)}>
+          {text('web.compare.open', { stage: stageName(wrapped.stage.kind) })}
+        </Key>
+        {isOpen ? <SideBySide {...props} at={wrapped} /> : null}
+      </div>
+    );
+  },
+  (_, is) => is.isHeld,
+);
+
+function SideBySide(props: CompareProps & { at: Length }) {
   const { text, print } = useWords();
   const voice = useVoice();
   const id = useId().replace(/[^a-z0-9]/gi, '');
@@ -95,8 +98,7 @@ function SideBySide(props: {
       key: 'other',
       minutes,
       foresight: seen,
-      take: () =>
-        props.onKeep(setStages(cook, piece.id, other.pieces.find((one) => one.id === piece.id)!.stages)),
+      take: () => props.onTake(other.pieces.find((one) => one.id === piece.id)!.stages),
     },
   ];
   const nameOf = (m: number) =>

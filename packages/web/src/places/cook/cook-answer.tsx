@@ -32,7 +32,9 @@ export function CookAnswer(props: {
       aside={
         <>
           {aside}
-          <HowFar foresight={foresight} isFull={isFull} />
+          <span className="how-far">
+            <HowFar foresight={foresight} isFull={isFull} />
+          </span>
         </>
       }
     >

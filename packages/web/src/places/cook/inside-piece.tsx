@@ -47,11 +47,19 @@ export function InsidePiece(props: InsideProps) {
   const id = useId().replace(/[^a-z0-9]/gi, '');
   const { kept, piece, plan, width, inside } = props;
   const planned = plan.pieces.find((one) => one.pieceId === piece.id);
-  const title = text('web.inside', { name: pieceName(piece, print) });
+  const head = (
+    <div className="inside-head">
+      <h2>
+        {piece.letter} {text('web.inside', { name: pieceName(piece, print) })}
+        {props.isAgain ? <span className="again small">{text('web.looking-again')}</span> : null}
+      </h2>
+      <ZoneChoice cut={piece.cut} zone={props.zone} onZone={props.onZone} />
+    </div>
+  );
   if (!inside || !planned)
     return (
-      <section className="inside" style={{ minHeight: 340 }}>
-        <h2>{title}</h2>
+      <section className="inside waiting">
+        {head}
         <p className="quiet">{text('web.inside.waiting')}</p>
       </section>
     );
@@ -76,7 +84,7 @@ export function InsidePiece(props: InsideProps) {
             p50S: absolute(field.bite.p50S),
             p90S: absolute(field.bite.p90S),
             words:
-              isReached && props.zone === undefined
+              isReached && inside.zone === undefined
                 ? [biteName(piece.bite), voice.clockRange(ready.p10, ready.p90)]
                 : [biteName(piece.bite)],
           },
@@ -93,13 +101,7 @@ export function InsidePiece(props: InsideProps) {
   };
   return (
     <section className="inside">
-      <div className="inside-head">
-        <h2>
-          {piece.letter} {title}
-          {props.isAgain ? <span className="again small">{text('web.looking-again')}</span> : null}
-        </h2>
-        <ZoneChoice cut={piece.cut} zone={props.zone} onZone={props.onZone} />
-      </div>
+      {head}
       <div className={isBeside ? 'inside-drawn beside' : 'inside-drawn'}>
         <ol className="why" style={isBeside ? { width: roomPx } : undefined}>
           {why

@@ -1,5 +1,6 @@
 import type { Measure, Narrowing } from '@pitwright/engine';
 import { type Cook, PIECE_LIMITS, PIT_LIMITS, type Piece, quantity } from '@pitwright/model';
+import { useState } from 'react';
 import type { Closer } from '../../foresee/messages.ts';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
@@ -18,21 +19,33 @@ const isWorth = ({ widthS }: Narrowing, nowS: number): boolean =>
 export function NarrowIt(props: {
   cook: Cook;
   piece: Piece;
-  sensitivity: Closer['sensitivity'];
+  /** Missing while it is looked at first. */
+  sensitivity: Closer['sensitivity'] | undefined;
   onKeep: (cook: Cook) => void;
 }) {
-  const { print } = useWords();
+  const { text, print } = useWords();
   const { sensitivity } = props;
-  if (!sensitivity.said) return null;
-  const asked = sensitivity.narrowings
+  /** A line that was asked once stays while the piece is open: it may be the one that is being written on. */
+  const [asked, setAsked] = useState<readonly Measure[]>([]);
+  if (!sensitivity)
+    return (
+      <div className="narrow waiting">
+        <p className="quiet">{text('web.inside.waiting')}</p>
+      </div>
+    );
+  const worth = sensitivity.narrowings
     .filter((narrowing) => isWorth(narrowing, sensitivity.widthS))
-    .slice(0, MOST_FIELDS);
+    .slice(0, MOST_FIELDS)
+    .map(({ measure }) => measure);
+  const all = sensitivity.said ? [...new Set([...asked, ...worth])] : asked;
+  if (all.length > asked.length) setAsked(all);
+  if (!sensitivity.said && all.length === 0) return null;
   return (
     <div className="narrow">
-      <p>{saidWords(sensitivity.said, print)}</p>
-      {asked.length > 0 ? (
+      {sensitivity.said ? <p>{saidWords(sensitivity.said, print)}</p> : null}
+      {all.length > 0 ? (
         <div className="written-figures">
-          {asked.map(({ measure }) => (
+          {all.map((measure) => (
             <MeasureLine key={measure} measure={measure} {...props} />
           ))}
         </div>
@@ -40,6 +53,10 @@ export function NarrowIt(props: {
     </div>
   );
 }
+
+/** Elsewhere than in the middle what was measured stands as a difference to it. */
+const isToldAtGrate = (cook: Cook, piece: Piece): boolean =>
+  cook.pit.gauge === 'grate' && (piece.place ?? 'middle') === 'middle';
 
 function MeasureLine(props: { measure: Measure; cook: Cook; piece: Piece; onKeep: (cook: Cook) => void }) {
   const { text } = useWords();
@@ -84,7 +101,7 @@ function MeasureLine(props: { measure: Measure; cook: Cook; piece: Piece; onKeep
         <WrittenFigure
           label={label}
           kind="temperature"
-          value={undefined}
+          value={isToldAtGrate(cook, piece) ? cook.pit.temperature : undefined}
           limits={PIT_LIMITS.temperature}
           example={cook.pit.temperature}
           onKeep={(temperature) => {

@@ -1,14 +1,15 @@
-import type { Cook, Piece } from '@pitwright/model';
+import type { Cook, Piece, Stage } from '@pitwright/model';
 import type { Closer, Foresight } from '../../foresee/messages.ts';
 import { Ask } from '../../parts/ask.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
+import { useSteady } from '../../parts/steady.ts';
 import { saidWords } from '../../said.ts';
 import { useWords } from '../../words.tsx';
 import { pieceName, rangeOf } from './band-data.ts';
 import { BiteChances } from './bite-chances.tsx';
 import { Compare } from './compare.tsx';
-import { freeStart } from './edit.ts';
+import { freeStart, setStages } from './edit.ts';
 import { Gets } from './gets.tsx';
 import { NarrowIt } from './narrow.tsx';
 import { PieceNotices } from './notes.tsx';
@@ -29,6 +30,7 @@ export function OpenedPiece(props: {
 }) {
   const { text, rich, print } = useWords();
   const { cook, piece, foresight, closer, onKeep } = props;
+  const take = useSteady((stages: readonly Stage[]) => onKeep(setStages(cook, piece.id, stages)));
   const gets = foresight.eaters.find((one) => one.pieceId === piece.id);
   const origins = useOrigins(foresight.members);
   const planned = foresight.plan.pieces.find((one) => one.pieceId === piece.id);
@@ -56,9 +58,7 @@ export function OpenedPiece(props: {
         </p>
       </div>
       <WhatItIs cook={cook} piece={piece} onKeep={onKeep} />
-      {props.isHeld || !closer ? null : (
-        <NarrowIt cook={props.kept} piece={piece} sensitivity={closer.sensitivity} onKeep={onKeep} />
-      )}
+      <NarrowIt key={piece.id} cook={cook} piece={piece} sensitivity={closer?.sensitivity} onKeep={onKeep} />
       {closer?.zones ? (
         <div className="muscles">
           <h3>{text('web.zones.title')}</h3>
@@ -94,10 +94,15 @@ export function OpenedPiece(props: {
         </div>
       </div>
       <PieceNotices notices={foresight.notices} pieceId={piece.id} />
-      {props.isHeld ? null : (
-        <Compare cook={props.kept} piece={piece} foresight={foresight} onKeep={onKeep} />
-      )}
-      {props.isHeld ? null : <WhichRack cook={props.kept} piece={piece} onKeep={onKeep} />}
+      <Compare
+        key={piece.id}
+        cook={props.kept}
+        piece={piece}
+        foresight={foresight}
+        isHeld={props.isHeld}
+        onTake={take}
+      />
+      <WhichRack cook={cook} piece={piece} onKeep={onKeep} />
     </section>
   );
 }

@@ -93,7 +93,9 @@ function RunAnswer(props: { foresight: Foresight; isSettled: boolean; isFull: bo
       aside={
         <>
           {print.date(plan.table.at)}
-          <HowFar foresight={foresight} isFull={isFull && isSettled} />
+          <span className="how-far">
+            <HowFar foresight={foresight} isFull={isFull && isSettled} />
+          </span>
         </>
       }
     >
