@@ -61,6 +61,9 @@ export function overloaded(
   startOf: (activity: Activity) => number,
   endOf: (activity: Activity) => number,
 ): readonly Activity[] | undefined {
+  let all = 0;
+  for (const { amount } of activities) all += amount;
+  if (all <= capacity) return undefined;
   const starts = activities.map(startOf);
   const ends = activities.map(endOf);
   for (const moment of starts) {

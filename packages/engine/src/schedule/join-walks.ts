@@ -1,6 +1,7 @@
-import type { Job, Lag, Problem } from './problem.ts';
+import { resourcesOf } from './activities.ts';
+import type { Lag, Problem } from './problem.ts';
 import { findFit } from './search.ts';
-import { type Network, networkOf, propagate, type Windows, widestWindows } from './windows.ts';
+import { copied, networkOf, propagate, type Windows, widestWindows, withLags } from './windows.ts';
 
 /** Jobs further apart than this are never one walk [min]. */
 const REACH = 45;
@@ -16,30 +17,37 @@ const NODES = 60;
  * everything still fits and no job is pulled far from its wish, else it begins a new one.
  */
 export function joinWalks(problem: Problem): Problem {
-  const network = networkOf(problem);
+  let network = networkOf(problem);
   const windows = widestWindows(problem);
   if (propagate(network.edges, windows) >= 0) return problem;
-  const middle = (k: number, w: Windows): number => problem.jobs[k]!.wish ?? (w.first[k]! + w.last[k]!) / 2;
+  const resources = resourcesOf(problem, network);
+  const middles = problem.jobs.map((job, k) => job.wish ?? (windows.first[k]! + windows.last[k]!) / 2);
+  const middle = (k: number): number => middles[k]!;
   const atPit = [...problem.jobs.keys()]
     .filter((k) => problem.jobs[k]!.at === 'pit' && problem.jobs[k]!.hands > 0)
-    .sort((a, b) => middle(a, windows) - middle(b, windows) || a - b);
+    .sort((a, b) => middle(a) - middle(b) || a - b);
   let joined = problem;
+  /** What the walks joined so far leave of them. */
+  let left = windows;
   const tails: number[] = [];
   const lasts = new Map<number, number>();
   for (const k of atPit) {
     const near = tails
       .filter(
         (tail) =>
-          middle(k, windows) - middle(tail, windows) <= REACH &&
-          lasts.get(tail)! + problem.jobs[k]!.duration <= LONGEST,
+          middle(k) - middle(tail) <= REACH && lasts.get(tail)! + problem.jobs[k]!.duration <= LONGEST,
       )
-      .sort((a, b) => middle(b, windows) - middle(a, windows));
+      .sort((a, b) => middle(b) - middle(a));
     const tail = near.find((t) => {
-      const next = withLag(joined, problem.jobs[t]!, problem.jobs[k]!);
-      const bound = networkOf(next);
-      if (!isGentle(next, bound)) return false;
-      if (findFit(next, NODES, bound).fits !== true) return false;
+      const lag: Lag = { from: problem.jobs[t]!.id, to: problem.jobs[k]!.id, min: 0, max: 0 };
+      const next = { ...joined, lags: [...joined.lags, lag] };
+      const bound = withLags(network, [lag]);
+      const open = copied(left);
+      if (propagate(bound.edges, open) >= 0 || !isGentle(problem, open)) return false;
+      if (findFit(next, NODES, { network: bound, resources, windows: open }).fits !== true) return false;
       joined = next;
+      network = bound;
+      left = open;
       return true;
     });
     if (tail !== undefined) tails.splice(tails.indexOf(tail), 1);
@@ -49,18 +57,10 @@ export function joinWalks(problem: Problem): Problem {
   return joined;
 }
 
-const withLag = (problem: Problem, before: Job, after: Job): Problem => ({
-  ...problem,
-  lags: [...problem.lags, { from: before.id, to: after.id, min: 0, max: 0 } satisfies Lag],
-});
-
 /** Whether every wish can still be met nearly, one by one. */
-function isGentle(problem: Problem, network: Network): boolean {
-  const windows = widestWindows(problem);
-  if (propagate(network.edges, windows) >= 0) return false;
-  return problem.jobs.every((job, k) => {
+const isGentle = ({ jobs }: Problem, { first, last }: Windows): boolean =>
+  jobs.every((job, k) => {
     if (job.wish === undefined || job.at !== 'pit') return true;
-    const off = Math.max(windows.first[k]! - job.wish, job.wish - windows.last[k]!, 0);
+    const off = Math.max(first[k]! - job.wish, job.wish - last[k]!, 0);
     return off <= (job.earlyWeight >= 6 ? OFF_START : OFF_WISH);
   });
-}

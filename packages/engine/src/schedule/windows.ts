@@ -1,4 +1,4 @@
-import type { Problem } from './problem.ts';
+import type { Lag, Problem } from './problem.ts';
 
 /** start[to] − start[from] ≥ gap, in slots. */
 export interface Edge {
@@ -23,8 +23,14 @@ export interface Windows {
 export function networkOf(problem: Pick<Problem, 'jobs' | 'lags'>): Network {
   const index = new Map(problem.jobs.map((job, k) => [job.id, k]));
   const duration = Int32Array.from(problem.jobs, (job) => job.duration);
-  const edges: Edge[] = [];
-  for (const lag of problem.lags) {
+  return withLags({ index, duration, edges: [] }, problem.lags);
+}
+
+/** The same with more lags. */
+export function withLags(network: Network, lags: readonly Lag[]): Network {
+  const { index, duration } = network;
+  const edges = [...network.edges];
+  for (const lag of lags) {
     const from = index.get(lag.from);
     const to = index.get(lag.to);
     if (from === undefined || to === undefined)
@@ -35,10 +41,15 @@ export function networkOf(problem: Pick<Problem, 'jobs' | 'lags'>): Network {
   return { index, duration, edges };
 }
 
-export const widestWindows = (problem: Pick<Problem, 'jobs'>): Windows => ({
-  first: Int32Array.from(problem.jobs, (job) => job.earliest),
-  last: Int32Array.from(problem.jobs, (job) => job.latest),
-});
+export function widestWindows({ jobs }: Pick<Problem, 'jobs'>): Windows {
+  const first = new Int32Array(jobs.length);
+  const last = new Int32Array(jobs.length);
+  for (const [k, job] of jobs.entries()) {
+    first[k] = job.earliest;
+    last[k] = job.latest;
+  }
+  return { first, last };
+}
 
 export const copied = (windows: Windows): Windows => ({
   first: windows.first.slice(),
@@ -52,10 +63,12 @@ export const copied = (windows: Windows): Windows => ({
 export function propagate(edges: readonly Edge[], windows: Windows): number {
   const { first, last } = windows;
   for (let k = 0; k < first.length; k++) if (first[k]! > last[k]!) return k;
+  const count = edges.length;
   // A window shrinks with every change, so this ends; a positive cycle of gaps ends by closing one.
   for (let hasChanged = true; hasChanged; ) {
     hasChanged = false;
-    for (const { from, to, gap } of edges) {
+    for (let e = 0; e < count; e++) {
+      const { from, to, gap } = edges[e]!;
       if (first[from]! + gap > first[to]!) {
         first[to] = first[from]! + gap;
         if (first[to]! > last[to]!) return to;
