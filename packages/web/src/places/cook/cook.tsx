@@ -91,7 +91,11 @@ function CookSheet(props: { cook: Cook }) {
               isInHand={isInHand}
               isUnwritten={draft !== undefined}
               isCloseUp={isCloseUp}
-              onCloseUp={setCloseUp}
+              onCloseUp={(on) => {
+                setCloseUp(on);
+                // Its key stands under what it changes: on a phone that may have been scrolled away.
+                document.querySelector('.bands')?.scrollIntoView({ block: 'nearest' });
+              }}
               onKeep={keep}
             />
           </>

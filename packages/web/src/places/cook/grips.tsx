@@ -29,6 +29,8 @@ interface Grip {
   readonly name: string;
   readonly leastMs: number;
   readonly mostMs: number;
+  /** Of a stage: when its piece goes on; the time from there is what is kept. */
+  readonly onMs?: number;
   readonly move: (atMs: number) => Cook;
 }
 
@@ -78,6 +80,7 @@ function gripsOf(props: GripsProps, texts: Texts): Grip[] {
       name: texts.edge(piece.letter, stageName(next.kind)),
       leastMs: Date.parse(begin) + STEP_MS,
       mostMs: tableMs,
+      onMs,
       move: (atMs) => moveStageEnd(cook, plan, piece.id, at, atMs),
     });
   }
@@ -133,6 +136,8 @@ export function Grips(props: GripsProps) {
         );
   const chosen =
     shown.find((grip) => grip.key === chosenKey) ?? shown.find((grip) => grip.key !== 'table') ?? shown[0];
+  const chosenMs = heldKey === chosen?.key && heldMs !== undefined ? heldMs : (chosen?.atMs ?? 0);
+  const onMs = taken.current?.key === chosen?.key ? taken.current?.onMs : chosen?.onMs;
   const hour = (ms: number) => print.clock(new Date(ms).toISOString());
 
   const within = (grip: Grip, ms: number) => Math.max(grip.leastMs, Math.min(grip.mostMs, toStep(ms)));
@@ -230,7 +235,8 @@ export function Grips(props: GripsProps) {
           <span>
             {chosen.name}
             <br />
-            <b>{hour(heldKey === chosen.key && heldMs !== undefined ? heldMs : chosen.atMs)}</b>
+            <b>{hour(chosenMs)}</b>
+            {onMs === undefined ? null : `, ${print.elapsedS((chosenMs - onMs) / 1000)}`}
           </span>
           <Key
             kind="square"
