@@ -259,9 +259,7 @@ const simmering = {
   'bench.looks.title': () => 'What to look for',
   'bench.looks.pot': (p: { look: string; film: string }) => `**In the pot** it ${look(p.look)}.${p.film}`,
   'bench.looks.fridge': (p: { look: string; thin: string; thick: string }) =>
-    p.thin === p.thick
-      ? `**From the fridge** it ${look(p.look)}.`
-      : `**From the fridge** it ${look(p.look)}; it may turn out so that it ${look(p.thin)} or ${look(p.thick)}.`,
+    `**From the fridge** it ${[look(p.look), ...new Set([p.thin, p.thick].filter((one) => one !== p.look).map(look))].join(', or it may turn out so that it ')}.`,
   'bench.looks.brushed': (p: { look: string }, print: Printer) =>
     `**Brushed on** at ${print.temperatureC(60)} it ${look(p.look)}.`,
   'bench.looks.plate': (p: { diameter: number }, print: Printer) =>

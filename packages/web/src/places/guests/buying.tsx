@@ -7,7 +7,7 @@ import {
   type Market,
 } from '@pitwright/engine';
 import { findIngredient } from '@pitwright/engine/sauce';
-import type { Cook } from '@pitwright/model';
+import { type Cook, quantity } from '@pitwright/model';
 import { listed, type Printer } from '@pitwright/words';
 import { useMemo } from 'react';
 import { useWords, type Words } from '../../words.tsx';
@@ -106,7 +106,7 @@ function Line(props: { line: BuyLine; market: Market; litS: number }) {
     ...(line.section === 'fire' && line.needKg !== undefined
       ? [
           text('web.guests.buy.burnt', {
-            mass: print.massKg(line.needKg),
+            mass: fuelMass(line.needKg, print),
             time: print.durationS(props.litS),
           }),
         ]
@@ -151,11 +151,18 @@ const spoonable = (m3: number): number => {
   return Math.max(step, Math.round(m3 / step) * step);
 };
 
+/** Wood is bought by the armful: no finer than a pound or a kilo from ten of them on. */
+function fuelMass(kg: number, print: Printer): string {
+  const unitKg = print.settings.units === 'us' ? POUND_KG : 1;
+  return print.massKg(kg < 10 * unitKg ? kg : unitKg * Math.round(kg / unitKg));
+}
+const POUND_KG = quantity('mass', 1, 'lb').si;
+
 function amountOf(line: BuyLine, text: Words['text'], print: Printer): string {
   if (line.needM !== undefined) return print.lengthM(line.needM);
   if (line.needKg === undefined) return '';
   if (line.section === 'fire')
-    return text('web.guests.buy.up-to', { mass: print.massKg(line.buyKg ?? line.needKg) });
+    return text('web.guests.buy.up-to', { mass: fuelMass(line.buyKg ?? line.needKg, print) });
   return print.massKg(isAtHome(line) ? line.needKg : (line.buyKg ?? line.needKg));
 }
 

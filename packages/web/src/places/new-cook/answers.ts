@@ -2,11 +2,13 @@ import {
   type Bite,
   type Cook,
   type CutId,
+  fromSi,
   type Piece,
   type Pit,
   type PitType,
   quantity,
   type Recipe,
+  type Stage,
 } from '@pitwright/model';
 import { Temporal } from 'temporal-polyfill';
 import { sensible } from './sensible.ts';
@@ -140,13 +142,28 @@ export function cookOf(
       words: given.weatherWords,
     },
     pit: pitOf(answers, 'pit', given.pitName, given.heat),
-    pieces: answers.meats.map((meat, index) => pieceOf(meat, index, given.masses[index]!)),
+    pieces: answers.meats.map((meat, index) => pieceOf(meat, index, given.masses[index]!, given.heat)),
     ...(given.recipe?.labels && { labels: given.recipe.labels }),
     formulas: given.recipe?.formulas ?? [],
   };
 }
 
-function pieceOf(meat: MeatAnswer, index: number, mass: NonNullable<Piece['mass']>): Piece {
+/** As one would set it: a heat of a proposed stage in steps of five of the degrees that the pit's is written in. */
+function asSet(heat: Stage['pit'], like: Pit['temperature']): Stage['pit'] {
+  if (!heat || like.writtenIn !== '°F') return heat;
+  return quantity('temperature', 5 * Math.round(fromSi('temperature', heat.si, '°F') / 5), '°F');
+}
+const stageAsSet = (stage: Stage, like: Pit['temperature']): Stage => {
+  const pit = asSet(stage.pit, like);
+  return pit ? { ...stage, pit } : stage;
+};
+
+function pieceOf(
+  meat: MeatAnswer,
+  index: number,
+  mass: NonNullable<Piece['mass']>,
+  heat: Pit['temperature'],
+): Piece {
   const letter = String.fromCharCode(65 + index);
   const isAsInRecipe = meat.from && meat.from.cut === meat.cut && meat.from.bite === meat.bite;
   return {
@@ -157,6 +174,10 @@ function pieceOf(meat: MeatAnswer, index: number, mass: NonNullable<Piece['mass'
     count: meat.count,
     mass,
     bite: meat.bite,
-    stages: isAsInRecipe ? meat.from!.stages : sensible(meat.cut).stages(meat.bite),
+    stages: isAsInRecipe
+      ? meat.from!.stages
+      : sensible(meat.cut)
+          .stages(meat.bite)
+          .map((stage) => stageAsSet(stage, heat)),
   };
 }
