@@ -1,10 +1,11 @@
 import { readFile, writeFile } from 'node:fs/promises';
+import type { PlannedPiece } from '@pitwright/engine';
 import { type Cook, readCookFile, type Said } from '@pitwright/model';
 import { gatherReport, type PlanReport, sheetHtml } from '@pitwright/paper';
 import { METRIC, printer, say } from '@pitwright/words';
 import { planCalendar } from './calendar.ts';
 import { forecastWithProgress } from './forecast.ts';
-import { planJson } from './json.ts';
+import { planJson, whyJson } from './json.ts';
 import { type PlanOptions, readOptions } from './options.ts';
 import { readerOf } from './reader.ts';
 import { loadSolver } from './solver.ts';
@@ -40,6 +41,16 @@ async function readCook(path: string): Promise<Reading> {
   return { cook: document.cook };
 }
 
+const json = (value: object): string => `${JSON.stringify(value, null, 2)}\n`;
+
+/** The piece of this letter or id; what to say where there is none. */
+function askedPiece({ cook, plan }: PlanReport, asked: string): PlannedPiece | Said {
+  const piece = cook.pieces.find((one) => one.letter === asked.toUpperCase() || one.id === asked);
+  const planned = plan.pieces.find((one) => one.pieceId === piece?.id);
+  const letters = cook.pieces.map((one) => one.letter).join(', ');
+  return planned ?? { id: 'plan.no-such-piece', params: { asked, letters } };
+}
+
 async function present(report: PlanReport, options: PlanOptions, streams: Streams): Promise<number> {
   const settings = readerOf(report.cook, options.units);
   const print = printer(settings);
@@ -52,13 +63,13 @@ async function present(report: PlanReport, options: PlanOptions, streams: Stream
     streams.err(`${tell({ id: 'plan.written-calendar', params: { path: options.calendarPath } })}\n`);
   }
   if (options.why !== undefined) {
-    const why = whyText(report, options.why, print);
-    if ('problem' in why) {
-      streams.err(`${tell(why.problem)}\n`);
+    const asked = askedPiece(report, options.why);
+    if ('id' in asked) {
+      streams.err(`${tell(asked)}\n`);
       return 2;
     }
-    streams.out(why.text);
-  } else if (options.wantsJson) streams.out(`${JSON.stringify(planJson(report, print), null, 2)}\n`);
+    streams.out(options.wantsJson ? json(whyJson(report, asked, print)) : whyText(report, asked, print));
+  } else if (options.wantsJson) streams.out(json(planJson(report, print)));
   else streams.out(planText(report, print));
   return 0;
 }

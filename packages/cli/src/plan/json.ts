@@ -29,16 +29,41 @@ const instantsJson = ({ p10, p50, p90, neverShare }: InstantRange) => ({
   neverShare,
 });
 
+const saidJson = (one: Said, print: Printer): SaidJson => ({
+  id: one.id,
+  params: { ...one.params },
+  level: one.level ?? null,
+  source: one.source ?? null,
+  text: say(one, print),
+});
+
+/** The why of one piece as the published form of the plan has it. */
+export function whyJson(
+  { cook, forecast, plan }: PlanReport,
+  { pieceId, onAt }: PlannedPiece,
+  print: Printer,
+): PlanJson['pieces'][number]['why'] {
+  const tableS = (Date.parse(plan.table.at) - Date.parse(onAt)) / 1000;
+  const { top, bottom, told, totalsJ } = whyOf(cook, forecast, pieceId, onAt, tableS);
+  return {
+    top,
+    bottom,
+    moments: told.map(({ at, elapsedS, said, heat, inside: { otherDryM, ...inside } }) => ({
+      at,
+      elapsedS,
+      said: saidJson(said, print),
+      heatW: heat,
+      ...inside,
+      otherDryM: otherDryM ?? null,
+    })),
+    heatJ: totalsJ,
+  };
+}
+
 /** The plan of a cook as the published form has it. */
 export function planJson(report: PlanReport, print: Printer): PlanJson {
   const { cook, plan, forecast } = report;
-  const said = (one: Said): SaidJson => ({
-    id: one.id,
-    params: { ...one.params },
-    level: one.level ?? null,
-    source: one.source ?? null,
-    text: say(one, print),
-  });
+  const said = (one: Said): SaidJson => saidJson(one, print);
   const letterOf = (id: string): string =>
     cook.pieces.find((piece) => piece.id === id || piece.letter === id)?.letter ?? id;
   const stageJson = (stage: PlannedStage) => ({
@@ -73,23 +98,6 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
           said: zones.said.map(said),
         }
       : null;
-  const tableS = (onAt: string): number => (Date.parse(plan.table.at) - Date.parse(onAt)) / 1000;
-  const whyJson = (pieceId: string, onAt: string): PlanJson['pieces'][number]['why'] => {
-    const { top, bottom, told, totalsJ } = whyOf(cook, forecast, pieceId, onAt, tableS(onAt));
-    return {
-      top,
-      bottom,
-      moments: told.map(({ at, elapsedS, said: one, heat, inside: { otherDryM, ...inside } }) => ({
-        at,
-        elapsedS,
-        said: said(one),
-        heatW: heat,
-        ...inside,
-        otherDryM: otherDryM ?? null,
-      })),
-      heatJ: totalsJ,
-    };
-  };
   const pieceJson = (planned: PlannedPiece) => {
     const piece = pieceOf(cook, planned.pieceId);
     const foreseen = forecast.pieces.find((one) => one.pieceId === planned.pieceId)!;
@@ -122,7 +130,7 @@ export function planJson(report: PlanReport, print: Printer): PlanJson {
       eater: eatersJson(report, foreseen),
       measuring: measuringJson(closer.get(piece.id)!),
       zones: zonesJson(closer.get(piece.id)!),
-      why: whyJson(piece.id, planned.onAt),
+      why: whyJson(report, planned, print),
       notices: [...foreseen.notices, ...noticesOf(report.notices, piece.id)].map(said),
     };
   };

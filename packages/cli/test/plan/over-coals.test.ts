@@ -113,8 +113,8 @@ describe('half birds finished over the coals', () => {
   });
 
   test('why: the coals give most of its heat there', () => {
-    const why = whyText(report, 'A', print);
-    expect('text' in why && why.text.replace(/\s+/gu, ' ')).toMatch(
+    const why = whyText(report, report.plan.pieces[0]!, print);
+    expect(why.replace(/\s+/gu, ' ')).toMatch(
       /Over the coals, turned: (nearly all|most of) its heat shines up from them/u,
     );
   });

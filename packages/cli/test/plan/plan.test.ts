@@ -109,11 +109,32 @@ describe.each(EXAMPLES)('%s', (name) => {
 test('why a piece is where it is: told at several hours before the table, each with its clock', () => {
   const report = exampleReport('regatta-dinner');
   const print = printer(readerOf(report.cook, 'metric'));
-  const why = whyText(report, 'D', print);
-  if ('problem' in why) throw new Error(why.problem.id);
-  expect(why.text.match(/ in {2,}/g)!.length).toBeGreaterThanOrEqual(3);
-  expect(why.text).toMatch(/ W /);
-  expect(whyText(report, 'Q', print)).toMatchObject({ problem: { id: 'plan.no-such-piece' } });
+  const why = whyText(report, report.plan.pieces[3]!, print);
+  expect(why.match(/ in {2,}/g)!.length).toBeGreaterThanOrEqual(3);
+  expect(why).toMatch(/ W /);
+  expect(why).toMatch(/ \d\.\d\s?mm/u);
+});
+
+test('why as JSON is that part of the plan, and a piece that is not there is said', async () => {
+  const told = async (...words: string[]) => {
+    let out = '';
+    let err = '';
+    const options = ['--members=16', '--json', ...words];
+    const code = await runPlan([examplePath('two-racks'), ...options], {
+      out: (text) => {
+        out += text;
+      },
+      err: (text) => {
+        err += text;
+      },
+    });
+    return { code, out, err };
+  };
+  const { pieces } = planForm.parse(JSON.parse((await told()).out));
+  expect(JSON.parse((await told('--why=a')).out)).toEqual(pieces[0]!.why);
+  const missing = await told('--why=Q');
+  expect(missing).toMatchObject({ code: 2, out: '' });
+  expect(missing.err).toMatch(/Q/);
 });
 
 test('the list for the shop: equal cuts together, masses over all formulas, what is left over by the clock', () => {

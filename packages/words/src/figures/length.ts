@@ -7,6 +7,7 @@ export function length(m: number, units: 'us' | 'metric'): string {
     const inches = fromSi('length', m, 'in');
     return inches < 36 ? `${fraction(inches, 8)} in` : `${decimal(inches / 12)} ft`;
   }
-  if (m < 0.1) return `${decimal(m * 1e3)} mm`;
+  // A bark grows by tenths of a millimetre.
+  if (m < 0.1) return `${decimal(m * 1e3, m < 9.95e-3 ? 1 : 0)} mm`;
   return m < 0.5 ? `${decimal(m * 100)} cm` : `${decimal(m, 1)} m`;
 }

@@ -1,5 +1,6 @@
+import type { PlannedPiece } from '@pitwright/engine';
 import type { Said } from '@pitwright/model';
-import { type PlanReport, pieceName } from '@pitwright/paper';
+import { type PlanReport, pieceName, pieceOf } from '@pitwright/paper';
 import { type Printer, say } from '@pitwright/words';
 import { closerOf, zonesSaid } from '../closer.ts';
 import { eaterText } from '../eater.ts';
@@ -63,22 +64,10 @@ function insideText({ told, top, bottom }: Why, print: Printer): string[] {
  * Why one piece is where it is: what holds it back at each part of its day and when that ends, what would narrow its
  * range, what its muscles do, what the eater gets; then the ledger of its heat and its inside.
  */
-export function whyText(
-  report: PlanReport,
-  asked: string,
-  print: Printer,
-): { readonly text: string } | { readonly problem: Said } {
+export function whyText(report: PlanReport, planned: PlannedPiece, print: Printer): string {
   const { cook, plan, forecast } = report;
-  const piece = cook.pieces.find((one) => one.letter === asked.toUpperCase() || one.id === asked);
-  const planned = plan.pieces.find((one) => one.pieceId === piece?.id);
-  const foreseen = forecast.pieces.find((one) => one.pieceId === piece?.id);
-  if (!piece || !planned || !foreseen)
-    return {
-      problem: {
-        id: 'plan.no-such-piece',
-        params: { asked, letters: cook.pieces.map((one) => one.letter).join(', ') },
-      },
-    };
+  const piece = pieceOf(cook, planned.pieceId);
+  const foreseen = forecast.pieces.find((one) => one.pieceId === piece.id)!;
   const tell = (said: Said): string => say(said, print);
   const tableS = (Date.parse(plan.table.at) - Date.parse(planned.onAt)) / 1000;
   const why = whyOf(cook, forecast, piece.id, planned.onAt, tableS);
@@ -93,15 +82,13 @@ export function whyText(
     eaterText(report, foreseen, print),
   ].filter(Boolean);
   const params = { letter: piece.letter, name: pieceName(piece, print) };
-  return {
-    text: `${[
-      ...heading(tell({ id: 'plan.section.why', params })).slice(1),
-      ...lines,
-      ...further.flatMap((words) => ['', ...paragraph(words)]),
-      ...ledgerText(why, print),
-      ...insideText(why, print),
-      '',
-      ...paragraph(tell({ id: 'plan.why.member' })),
-    ].join('\n')}\n`,
-  };
+  return `${[
+    ...heading(tell({ id: 'plan.section.why', params })).slice(1),
+    ...lines,
+    ...further.flatMap((words) => ['', ...paragraph(words)]),
+    ...ledgerText(why, print),
+    ...insideText(why, print),
+    '',
+    ...paragraph(tell({ id: 'plan.why.member' })),
+  ].join('\n')}\n`;
 }
