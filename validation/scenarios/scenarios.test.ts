@@ -2,7 +2,7 @@
  * Eight cooks of our own, planned with the solver and judged from the public plan by the independent checker. The
  * forecasts are made up: these tests are about the run sheet, not about the meat.
  */
-import { type CookPlan, dragTask, planCook, replanCook, type SolveLp } from '@pitwright/engine';
+import { type CookPlan, planCook, replanCook, type SolveLp } from '@pitwright/engine';
 import type { Cook } from '@pitwright/model';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { faultsOf } from '../check-schedule.ts';
@@ -124,17 +124,14 @@ describe('planned again', () => {
     expect(after.moved.map((moved) => moved.taskId)).toContain('c/meat-on');
   });
 
-  test('a task dragged an hour later stays where it was put, and the rest resolves', () => {
+  test('a task pinned an hour later stays where it was put, and the rest resolves', () => {
     const before = planCook(cook, forecast, {});
     const from = startOf(before, 'racks/skin-and-trim');
     const to = new Date(Date.parse(from) + 60 * 60_000).toISOString().replace('.000Z', 'Z');
-    const after = dragTask(
-      before,
-      cook,
-      forecast,
-      { taskId: 'racks/skin-and-trim', to },
-      { now: '2027-09-11T07:00:00Z' },
-    );
+    const after = replanCook(before, cook, forecast, {
+      now: '2027-09-11T07:00:00Z',
+      pinned: { 'racks/skin-and-trim': to },
+    });
     expect(minutesBetween(to, startOf(after, 'racks/skin-and-trim'))).toBe(0);
     expect(after.tasks.find((task) => task.id === 'racks/skin-and-trim')!.pinned).toBe(to);
     expect(faultsOf(sheetOfPlan(after, cook))).toEqual([]);

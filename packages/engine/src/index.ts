@@ -121,7 +121,7 @@ export { chillDeadlinesS } from './safety/standing/pieces.ts';
 export { standingNotices } from './safety/standingNotices.ts';
 export { highsSolver, type LoadedHighs } from './schedule/highs.ts';
 export { type PlanOptions, planCook } from './schedule/plan.ts';
-export { dragTask, type ReplanOptions, replanCook } from './schedule/replan.ts';
+export { type ReplanOptions, replanCook } from './schedule/replan.ts';
 export { stageNames } from './schedule/tasks/draft.ts';
 export { isTrimmed } from './schedule/tasks/durations.ts';
 export type {

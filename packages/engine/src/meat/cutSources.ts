@@ -6,7 +6,7 @@
  */
 import type { CatalogueCut } from '@pitwright/model';
 import type { Cut } from './cut.ts';
-import { catalogueOfCuts } from './cuts.ts';
+import { findCut } from './cuts.ts';
 
 export type CutEvidence = 'published' | 'memory' | 'derived' | 'calibration' | 'common practice';
 
@@ -302,8 +302,11 @@ function tissueSource({ tissue }: Cut): CutSource {
       };
 }
 
-function factsOf(cut: Cut): CutFacts {
-  const row = ROWS[cut.id as CatalogueCut];
+/** A cut of the catalogue with the source of its figures; undefined for one of a person's own. */
+export function cutFacts(id: string): CutFacts | undefined {
+  const cut = findCut(id);
+  const row = ROWS[id as CatalogueCut];
+  if (!cut || !row) return undefined;
   return {
     cut,
     ...(row.refuse && { refuse: row.refuse }),
@@ -323,6 +326,3 @@ function factsOf(cut: Cut): CutFacts {
     },
   };
 }
-
-/** Every cut with the source of its figures. */
-export const cutFacts = (): readonly CutFacts[] => catalogueOfCuts().map(factsOf);

@@ -96,24 +96,6 @@ export function scaleFormula(formula: Formula, factor: number): Formula {
   };
 }
 
-/** Factor that uses up a whole pack of one line. */
-export const factorForPack = (line: ResolvedLine, packG: number): number => packG / line.massG;
-
-/** Factor that the shortest ingredient allows: what is there [g] by ingredient id. */
-export function factorForStock(
-  lines: readonly ResolvedLine[],
-  stockG: Readonly<Record<string, number>>,
-): { readonly factor: number; readonly shortest: ResolvedLine } | undefined {
-  let found: { factor: number; shortest: ResolvedLine } | undefined;
-  for (const line of lines) {
-    const have = stockG[line.ingredient.id];
-    if (have === undefined || line.massG === 0) continue;
-    const factor = have / line.massG;
-    if (found === undefined || factor < found.factor) found = { factor, shortest: line };
-  }
-  return found;
-}
-
 /** A mass that a kitchen scale can show: 0.1 g under 10, whole grams to 100, fives to 1000, tens above. */
 export function kitchenG(massG: number): number {
   if (massG < 10) return Math.round(massG * 10) / 10;

@@ -19,8 +19,6 @@ export {
   costOf,
   type Enough,
   enough,
-  factorForPack,
-  factorForStock,
   type Glazed,
   glazeG,
   kitchenG,
@@ -57,7 +55,7 @@ export {
   THICKNESS_WORDS,
   type ThicknessClass,
 } from './look.ts';
-export { exchangeEffect, type LineChange, type LineEffect, lineEffects } from './matters.ts';
+export { type LineChange, type LineEffect, lineEffects } from './matters.ts';
 export { type Nutrition, nutrition } from './nutrition.ts';
 export { type OutcomeAnswer, type OutcomeOptions, type SauceOutcome, sauceOutcome } from './outcome.ts';
 export { type PasteOptions, pasteRecipe } from './paste/recipe.ts';
@@ -74,7 +72,6 @@ export {
 } from './rebalance.ts';
 export {
   type BrineMade,
-  blendSalt,
   brineOf,
   COATINGS,
   type Coating,
@@ -92,5 +89,5 @@ export {
 export type { ScorchVerdict } from './scorch.ts';
 export type { SimmerCurve, SimmerPoint } from './simmer.ts';
 export type { KitchenAir } from './stove.ts';
-export { waterForMass, waterToLoosen } from './target.ts';
+export { waterForMass } from './target.ts';
 export type { Aspect, Unknown } from './unknowns.ts';

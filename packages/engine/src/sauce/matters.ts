@@ -61,16 +61,3 @@ export function lineEffects(lines: readonly BatchLine[], finishedG?: number): re
     };
   });
 }
-
-/** What putting another ingredient of equal mass in a line's place would do: light for dark sugar, honey for syrup. */
-export function exchangeEffect(
-  lines: readonly BatchLine[],
-  index: number,
-  other: BatchLine,
-  finishedG?: number,
-): { readonly steps: Readonly<Record<Taste, number>>; readonly matters: boolean } {
-  const before = batchOf(lines);
-  const after = batchOf(lines.map((line, i) => (i === index ? other : line)));
-  const steps = stepsBetween(tastesOf(before, finishedG), tastesOf(after, finishedG ?? batchMassG(after)));
-  return { steps, matters: noticed(steps) };
-}

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { lookAt } from './look.ts';
 import { nutrition } from './nutrition.ts';
 import { sauceOutcome } from './outcome.ts';
-import { waterToLoosen } from './target.ts';
+import { waterToLoosenG } from './target.ts';
 
 /** Lines written `ketchup 480 g | cola 375 mL`. */
 function linesFrom(text: string): FormulaLine[] {
@@ -217,12 +217,15 @@ describe('added late', () => {
     expect(early.finished.sucroseG).toBeGreaterThan(0.5 * unboiled.finished.sucroseG);
   });
 
-  test('loosened with the water that is said, it has the thickness wanted', () => {
-    const wanted = { yieldStressPa: 8, temperatureC: 5 };
-    const g = waterToLoosen(early.finished, wanted);
-    const loosened = { ...early.finished, waterG: early.finished.waterG + g };
-    expect(lookAt(loosened, 5).yieldStressPa).toBeCloseTo(8, 6);
-    expect(waterToLoosen(loosened, { ...wanted, yieldStressPa: 9 })).toBe(0);
+  test('loosened with the water that is said, it looks one class thinner from the fridge; less would not do', () => {
+    const g = early.loosenG!;
+    const level = (waterG: number) =>
+      lookAt({ ...early.finished, waterG: early.finished.waterG + waterG }, 5).level;
+    expect(g).toBeGreaterThan(0);
+    expect(level(g)).toBeCloseTo(early.looks.fridge.thickness - 0.25, 6);
+    expect(level(0.9 * g)).toBeGreaterThan(level(g));
+    // What runs already has nothing to be thinned to.
+    expect(waterToLoosenG(outcomeOf(sauce('vinegar_cider_5 200 g')).finished, 5)).toBeUndefined();
   });
 
   test('a serving of 30 g of ketchup has the table’s energy and salt', () => {

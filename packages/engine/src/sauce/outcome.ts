@@ -12,7 +12,7 @@ import { inversionRate, invert } from './inversion.ts';
 import { JAR_250, type JarSize, type Jars, jarsOf } from './jars.ts';
 import { type Keeping, keeping } from './keeping.ts';
 import type { Labels } from './label.ts';
-import { type Looks, looks } from './look.ts';
+import { FRIDGE_C, type Looks, looks } from './look.ts';
 import { bottomNotice } from './panBottom.ts';
 import {
   FOAM_ROOM,
@@ -25,6 +25,7 @@ import {
 import { heatingOf, simmerRange } from './simmerRange.ts';
 import { batchDensity } from './solution.ts';
 import { type KitchenAir, kitchenOf, stoveOf } from './stove.ts';
+import { waterToLoosenG } from './target.ts';
 import { type Unknown, unknownsOf } from './unknowns.ts';
 
 const WEIGHED_SD = 0.05;
@@ -71,6 +72,8 @@ export interface SauceOutcome {
   /** The same were the sauce a standard deviation thinner, and thicker, than foreseen. */
   readonly looksThinner: Looks;
   readonly looksThicker: Looks;
+  /** Water that makes it look one class thinner from the fridge [g]; missing where it runs already. */
+  readonly loosenG?: number;
   readonly keeping: Keeping;
   readonly allergens: Allergens;
   /** What the rows and labels leave out. */
@@ -167,6 +170,7 @@ export function sauceOutcome(formula: Formula, options: OutcomeOptions = {}): Ou
   const factor = options.thicknessFactor ?? 1;
   const sd = options.thicknessFactor === undefined ? THICKNESS_SD : PLATED_SD;
   const after = figuresOf(finished, lines);
+  const loosenG = waterToLoosenG(finished, FRIDGE_C, factor);
   const finishedVolumeMl = (1000 * batchMassG(finished)) / batchDensity(finished);
   return {
     ok: true,
@@ -186,6 +190,7 @@ export function sauceOutcome(formula: Formula, options: OutcomeOptions = {}): Ou
     looks: looks(taken, finished, factor),
     looksThinner: looks(taken, finished, factor * exp(-sd)),
     looksThicker: looks(taken, finished, factor * exp(sd)),
+    ...(loosenG !== undefined && { loosenG }),
     keeping: keeping(lines, after.ph, (i) => simmer !== undefined && !lines[i]!.isLate),
     unknowns: unknownsOf(lines),
     allergens: allergensOf(lines.map((line) => line.ingredient)),

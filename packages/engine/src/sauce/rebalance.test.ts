@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ingredientById } from '../food/data/ingredients.ts';
 import { type BatchLine, batchMassG } from './batch.ts';
 import { TASTES } from './jnd.ts';
-import { exchangeEffect, lineEffects } from './matters.ts';
+import { lineEffects } from './matters.ts';
 import { type RebalanceLine, rebalance, swapLine, wantedFrom } from './rebalance.ts';
 
 const row = (id: string) => ingredientById(id)!;
@@ -133,13 +133,5 @@ describe('does it matter', () => {
   test('leaving a line out moves twice as far as halving it', () => {
     for (const { steps } of lineEffects(base, finishedG))
       for (const taste of TASTES) expect(steps['left-out'][taste]).toBeCloseTo(2 * steps.half[taste], 6);
-  });
-
-  test('white for brown sugar is not noticed, salt for it is', () => {
-    const i = base.findIndex((l) => l.ingredient.id === 'sugar_brown_packed');
-    const exchange = (id: string) =>
-      exchangeEffect(base, i, { ingredient: row(id), massG: base[i]!.massG }, finishedG);
-    expect(exchange('sugar_white').matters).toBe(false);
-    expect(exchange('salt_table').matters).toBe(true);
   });
 });

@@ -3,7 +3,7 @@
  * A priori ±40 % in τ0; one plate test leaves ±15 %.
  */
 import { GAS_CONSTANT_JMOLK } from '../numeric/constants.ts';
-import { exp, log, pow } from '../numeric/elementary.ts';
+import { exp, pow } from '../numeric/elementary.ts';
 import { type Batch, batchMassG } from './batch.ts';
 import { effectiveBrix } from './solution.ts';
 import { sucroseViscosityMPas } from './syrup.ts';
@@ -104,7 +104,3 @@ export const shearStress = (r: Rheology, shearRate: number): number =>
 /** Newtonian shear rate at the wall of a round spout, 4Q/(πr³) [1/s]. */
 export const wallShearRate = (flowM3PerS: number, radiusM: number): number =>
   (4 * flowM3PerS) / (Math.PI * radiusM * radiusM * radiusM);
-
-/** Mass [g] at which the same pulp has the yield stress wanted: less of it is thicker. */
-export const massForYieldStress = (massG: number, yieldNowPa: number, yieldWantedPa: number): number =>
-  massG * exp(log(yieldNowPa / yieldWantedPa) / YIELD_EXPONENT);

@@ -5,19 +5,11 @@ import { describe, expect, test } from 'vitest';
 import { ingredientById } from '../food/data/ingredients.ts';
 import { batchMassG, batchOf, saltG } from './batch.ts';
 import { cooling, JARS, panOf } from './cooling.ts';
-import {
-  costOf,
-  enough,
-  factorForPack,
-  factorForStock,
-  kitchenG,
-  scaleFormula,
-  slabSurfaceM2,
-} from './enough.ts';
+import { costOf, enough, kitchenG, scaleFormula, slabSurfaceM2 } from './enough.ts';
 import { formulaLines } from './formulaLines.ts';
 import { ingredientFromLabel, labelSpan } from './label.ts';
 import { sauceOutcome } from './outcome.ts';
-import { blendSalt, dryBrine, equilibriumBrine, rubForSurface, rubSalt, saltAtTable } from './rub.ts';
+import { dryBrine, equilibriumBrine, rubForSurface, rubSalt, saltAtTable } from './rub.ts';
 
 const row = (id: string) => ingredientById(id)!;
 
@@ -31,14 +23,6 @@ describe('salt', () => {
     // Sodium of the table: (38.758 + 0.068)/2 g per 100 g × 2.5421.
     expect(saltFraction).toBeCloseTo(((38.758 + 0.068) / 200) * 2.5421, 6);
     expect(saltPerKgEdible).toBeCloseTo((40 * saltFraction) / 1.6, 9);
-  });
-
-  test('a bought blend by its label, with the span that rounding leaves', () => {
-    // 280 mg in a quarter teaspoon of 0.8 g; US labels round to 10 mg there (21 CFR 101.9).
-    const blend = blendSalt(280, 0.8, 'us');
-    expect(blend.middle).toBeCloseTo((0.28 * 2.5421) / 0.8, 9);
-    expect(blend.low).toBeCloseTo((0.275 * 2.5421) / 0.8, 9);
-    expect(blend.high).toBeCloseTo((0.285 * 2.5421) / 0.8, 9);
   });
 
   // Depth scale 2√(Dt) with D 1.90e-10 m²/s (pork loin at 5 °C, brine study abstract): 12 h 5.7 mm, 24 h 8.1, 72 h 14.
@@ -182,15 +166,6 @@ describe('enough', () => {
       }),
     );
     expect(() => scaleFormula(formula, 0)).toThrow(RangeError);
-  });
-
-  test('by a pack, and by what ran short', () => {
-    const resolved = formulaLines(formula);
-    if (!resolved.ok) throw new Error();
-    expect(factorForPack(resolved.lines[0]!, 900)).toBeCloseTo(1.5, 9);
-    const short = factorForStock(resolved.lines, { ketchup: 300, vinegar_cider_5: 500 })!;
-    expect(short.factor).toBeCloseTo(0.5, 9);
-    expect(short.shortest.ingredient.id).toBe('ketchup');
   });
 
   test('a kitchen scale can show it', () => {

@@ -1,7 +1,6 @@
 /** Rubs and brines: how much salt gets to the eater, from where, and how deep. */
 import type { Said } from '@pitwright/model';
-import { type Batch, type BatchLine, batchMassG, batchOf, SALT_PER_SODIUM, saltG } from './batch.ts';
-import { labelSpan, type Span } from './label.ts';
+import { type Batch, type BatchLine, batchMassG, batchOf, saltG } from './batch.ts';
 import { saltDepthM, saltDiffusivity, saltUptake, saltUptakeTimeS } from './meatSalt.ts';
 
 /** Coating by look, grams per 100 cm² (common practice, no source). */
@@ -51,14 +50,6 @@ export function rubSalt(
         ? [{ id: 'sauce.rub-mild', params }]
         : [{ id: 'sauce.rub-usual', params }];
   return { saltFraction, saltPerKgEdible: perKg, said };
-}
-
-/** Salt share of a bought blend from its label, with the span that rounding leaves [1]. */
-export function blendSalt(sodiumMg: number, servingG: number, law: 'us' | 'eu'): { middle: number } & Span {
-  if (!(servingG > 0 && sodiumMg >= 0)) throw new RangeError(`servingG must be above 0, got ${servingG}`);
-  const span = labelSpan(law, 'sodiumMg', sodiumMg);
-  const share = (mg: number): number => Math.min(1, (SALT_PER_SODIUM * mg) / 1000 / servingG);
-  return { low: share(span.low), middle: share(sodiumMg), high: share(span.high) };
 }
 
 export interface DryBrine {

@@ -1,7 +1,8 @@
 /** How far to boil down: a mass, or a thickness from the fridge. */
 import { addBatches, type Batch, batchMassG, EMPTY_BATCH } from './batch.ts';
 import { evaporate } from './evaporation.ts';
-import { batchRheology, massForYieldStress } from './rheology.ts';
+import { lookAt } from './look.ts';
+import { batchRheology } from './rheology.ts';
 import { totalSolidsG } from './solution.ts';
 
 /** Solids above which a sauce is candy-like and a thickener the better way [1]. */
@@ -60,13 +61,28 @@ export function waterForThickness(
   return { reached: true, waterOffG, isCandy: totalSolidsG(done) / batchMassG(done) > CANDY_SOLIDS };
 }
 
+/** So far inside a class nobody takes it for the one above. @source judgement */
+const INSIDE = 0.25;
+/** Water beyond this many times the sauce is soup. */
+const MOST_LOOSENING = 2;
+
 /**
- * Water, or as thin a base, that loosens a finished sauce to the yield stress wanted [g]; 0 where it is thin enough.
- * τ0 goes with the pulp to 2.6, so the mass goes with τ0 to −1/2.6.
+ * Water to stir into a finished sauce [g] until it looks one class thinner at this temperature, well inside that class.
+ *
+ * @param factor  of the thickness, as a spoonful on a plate has told it
+ * @returns undefined where it already runs, or where twice its mass of water would not do
  */
-export function waterToLoosen(finished: Batch, wanted: ThicknessTarget): number {
-  const now = batchRheology(finished, wanted.temperatureC, wanted.factor ?? 1).yieldStressPa;
-  if (!(now > wanted.yieldStressPa)) return 0;
-  const massG = batchMassG(finished);
-  return massForYieldStress(massG, now, wanted.yieldStressPa) - massG;
+export function waterToLoosenG(finished: Batch, temperatureC: number, factor = 1): number | undefined {
+  const level = (waterG: number): number =>
+    lookAt({ ...finished, waterG: finished.waterG + waterG }, temperatureC, factor).level;
+  const wanted = Math.floor(level(0)) - INSIDE;
+  let low = 0;
+  let high = MOST_LOOSENING * batchMassG(finished);
+  if (!(wanted > 0 && level(high) <= wanted)) return undefined;
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (level(middle) > wanted) low = middle;
+    else high = middle;
+  }
+  return high;
 }

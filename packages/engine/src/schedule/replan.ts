@@ -48,19 +48,6 @@ export function replanCook(
   return { ...plan, moved: movedBetween(previous, plan, done) };
 }
 
-/** One task put where a hand dragged it; the rest resolves around it. */
-export const dragTask = (
-  previous: CookPlan,
-  cook: Cook,
-  forecast: CookForecast,
-  dragged: { readonly taskId: string; readonly to: Instant },
-  options: ReplanOptions,
-): CookPlan =>
-  replanCook(previous, cook, forecast, {
-    ...options,
-    pinned: { ...options.pinned, [dragged.taskId]: dragged.to },
-  });
-
 function withOnAt(
   piece: Piece,
   done: NonNullable<ReplanOptions['done']>,

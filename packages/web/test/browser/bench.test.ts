@@ -33,6 +33,17 @@ test('a pasted recipe asks what its ounce is before it is taken over', async () 
   expect(errors).toEqual([]);
 });
 
+test('a sauce that is too thick from the fridge is told the water that loosens it', async () => {
+  const { context, page, errors } = await visit(browser);
+  await openBench(page);
+  await page
+    .locator('.looks')
+    .getByText(/Too thick\? Stir in [\d,]+\sg of water, and it \w+/)
+    .waitFor();
+  await context.close();
+  expect(errors).toEqual([]);
+});
+
 test('an amount is read strictly, changes the sauce, and is taken back', async () => {
   const { context, page, errors } = await visit(browser);
   await openBench(page);

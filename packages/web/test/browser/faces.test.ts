@@ -174,6 +174,12 @@ describe('the list of cuts', () => {
     expect(await page.getByRole('listbox').getByRole('option').count()).toBe(1);
     await cut.press('Enter');
     await expect.poll(() => page.locator('h1').textContent()).toMatch(/chicken wings/i);
+    await page.getByRole('button', { name: /^Usually .+ thick, \d+ % bone$/ }).click();
+    await page
+      .getByRole('dialog')
+      .getByText(/Bone: .*USDA.*Thickness: /)
+      .waitFor();
+    await page.keyboard.press('Escape');
     await page.getByLabel('Day', { exact: true }).fill('12 sept 2027');
     await page.getByLabel('Day', { exact: true }).press('Enter');
     expect(await page.getByLabel('Day', { exact: true }).inputValue()).toBe('Sunday 12 September 2027');

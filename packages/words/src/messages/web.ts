@@ -164,6 +164,16 @@ export const webMessages = messages({
   'web.day.later': () => 'A day later',
   'web.day.problem': (p: { example: string }) => `Write a day, such as ${p.example}.`,
   'web.cut.type': () => 'type to find',
+  'web.cut.usual': (p: { mass: string; thickness: string; bone: number }) =>
+    `Usually ${p.mass}, ${p.thickness} thick, ${p.bone > 0 ? `${p.bone} % bone` : 'no bone'}`,
+  'web.cut.usual.meaning': (p: { water: number; fat: number }) =>
+    `What one is taken to be until you measure yours; ${p.water} % of the raw meat is water and ${p.fat} % fat.`,
+  'web.cut.usual.source': (p: { size: string; bone: string; composition: string; thickness: string }) =>
+    `Weight: ${p.size}. Bone: ${p.bone}. Water and fat: ${p.composition}. Thickness: ${p.thickness}.`,
+  'web.cut.usual.doubt': (p: { low: number; high: number }) =>
+    p.high > 0
+      ? `Bone and what else is not eaten: ${p.low}–${p.high} % in published tables. A scale and a ruler narrow the rest.`
+      : 'A scale and a ruler narrow it.',
   'web.cut.none': (p: { typed: string }) => `No cut of ours has “${p.typed}” in its name.`,
   'web.animal.pork': () => 'Pork',
   'web.animal.beef': () => 'Beef',

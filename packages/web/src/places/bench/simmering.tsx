@@ -196,7 +196,13 @@ export function Simmering(props: {
             thin: looksLike(outcome.looksThinner.fridge),
             thick: looksLike(outcome.looksThicker.fridge),
           })}{' '}
-          {fridge.plateM ? text('bench.looks.plate', { diameter: fridge.plateM }) : null}
+          {fridge.plateM ? text('bench.looks.plate', { diameter: fridge.plateM }) : null}{' '}
+          {outcome.loosenG
+            ? text('bench.looks.loosen', {
+                mass: outcome.loosenG,
+                look: THICKNESS_WORDS[fridge.thickness - 1]!,
+              })
+            : null}
         </li>
         <li>{rich('bench.looks.brushed', { look: looksLike(brushed) })}</li>
       </ul>

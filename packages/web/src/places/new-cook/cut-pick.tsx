@@ -1,6 +1,8 @@
+import { cutFacts } from '@pitwright/engine';
 import type { CutId } from '@pitwright/model';
 import { capital } from '@pitwright/words';
 import { type KeyboardEvent, useEffect, useId, useMemo, useState } from 'react';
+import { Ask } from '../../parts/ask.tsx';
 import { useWords } from '../../words.tsx';
 import { CUTS_BY_ANIMAL } from './sensible.ts';
 import { ANIMALS } from './sensible-stages.ts';
@@ -117,6 +119,7 @@ export function CutPick(props: { label: string; value: CutId; onPick: (cut: CutI
         onKeyDown={onKeyDown}
         onBlur={shut}
       />
+      <CutUsual cut={value} />
       {isOpen ? (
         <div
           className="cut-list"
@@ -151,5 +154,42 @@ export function CutPick(props: { label: string; value: CutId; onPick: (cut: CutI
         </div>
       ) : null}
     </div>
+  );
+}
+
+/** What one usually is, and where its figures are from. */
+function CutUsual(props: { cut: CutId }) {
+  const { text, print } = useWords();
+  const facts = cutFacts(props.cut);
+  if (!facts) return null;
+  const { cut, refuse, sources } = facts;
+  const percent = (share: number): number => Math.round(100 * share);
+  return (
+    <p className="small cut-usual">
+      <Ask
+        origin={{
+          meaning: text('web.cut.usual.meaning', {
+            water: percent(cut.composition.water),
+            fat: percent(cut.composition.fat),
+          }),
+          source: text('web.cut.usual.source', {
+            size: sources.size.source,
+            bone: sources.bone.source,
+            composition: sources.composition.source,
+            thickness: sources.thickness.source,
+          }),
+          doubt: text('web.cut.usual.doubt', {
+            low: refuse ? percent(refuse[0]) : 0,
+            high: refuse ? percent(refuse[1]) : 0,
+          }),
+        }}
+      >
+        {text('web.cut.usual', {
+          mass: print.massKg(cut.massKg),
+          thickness: print.lengthM((2 * cut.halfThicknessM) / cut.rulerFactor),
+          bone: cut.hasBone ? percent(cut.boneShare) : 0,
+        })}
+      </Ask>
+    </p>
   );
 }
