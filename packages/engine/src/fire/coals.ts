@@ -28,7 +28,7 @@ const BED_EMISSIVITY = 0.9;
 /** Oxidised steel, ceramic. @source 0.8–0.95, from memory */
 const PLATE_EMISSIVITY = 0.9;
 /** Still air on either side of a plate [W/(m²·K)]. @source 5–10, as for hot plates in fire.md */
-const PLATE_CONVECTION = 7;
+const PLATE_CONVECTION_WM2K = 7;
 /** Water in a pan over the fire, near what its evaporation leaves it. @source its wet-surface balance, 76–79 °C */
 const PAN_WATER_C = 78;
 const WATER_EMISSIVITY = 0.95;
@@ -74,7 +74,7 @@ function plateC(radiusM: number, overBedM: number, bedC: number, wallC: number, 
   const taken = view * (fourth(bedC) - fourth(wallC));
   const kept = (temperatureC: number): number =>
     PLATE_EMISSIVITY * STEFAN_BOLTZMANN * (taken - 2 * (fourth(temperatureC) - fourth(wallC))) -
-    2 * PLATE_CONVECTION * (temperatureC - gasC);
+    2 * PLATE_CONVECTION_WM2K * (temperatureC - gasC);
   return rootBetween(kept, Math.min(wallC, gasC), Math.max(bedC, gasC) + 1, CLOSE_K);
 }
 

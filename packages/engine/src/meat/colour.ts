@@ -12,6 +12,7 @@ const DOUBLES_EVERY_K = 12;
 const PER_KELVIN = Math.LN2 / DOUBLES_EVERY_K;
 /** A film below this activity is a sugar glaze: it browns though it is wet. */
 const GLAZE_ACTIVITY = 0.92;
+/** So many times faster than bare meat. @source common practice, no source */
 const GLAZE_FACTOR = 2;
 /** Factor on the rate for each unit of sugars in the rub: a rub half of sugar browns twice as fast. */
 const PER_RUB_SUGAR = 2;

@@ -58,7 +58,7 @@ const PRIOR: ByRack<number> = {
   'st-louis-ribs': 0.3,
   'beef-back-ribs': 0.1,
 };
-/** A label names the right cut this often. */
+/** A label names the right cut this often. @source common practice, no source */
 const LABEL_RIGHT = 0.8;
 const SLIP = 1 / 30;
 

@@ -259,15 +259,9 @@ const simmering = {
   'bench.looks.title': () => 'What to look for',
   'bench.looks.pot': (p: { look: string; film: string }) => `**In the pot** it ${look(p.look)}.${p.film}`,
   'bench.looks.fridge': (p: { look: string; thin: string; thick: string }) =>
-<<<<<<< HEAD
     `**From the fridge** it ${[look(p.look), ...new Set([p.thin, p.thick].filter((one) => one !== p.look).map(look))].join(', or it may turn out so that it ')}.`,
-=======
-    p.thin === p.thick
-      ? `**From the fridge** it ${look(p.look)}.`
-      : `**From the fridge** it ${look(p.look)}; it may turn out so that it ${look(p.thin)} or ${look(p.thick)}.`,
   'bench.looks.loosen': (p: { mass: number; look: string }, print: Printer) =>
     `Too thick? Stir in ${grams(p.mass, print)} of water, and it ${look(p.look)}.`,
->>>>>>> 482da27 (Facts of a cut beside its choice, water that loosens a sauce; take out what nothing reached)
   'bench.looks.brushed': (p: { look: string }, print: Printer) =>
     `**Brushed on** at ${print.temperatureC(60)} it ${look(p.look)}.`,
   'bench.looks.plate': (p: { diameter: number }, print: Printer) =>
