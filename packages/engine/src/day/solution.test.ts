@@ -2,7 +2,7 @@
 import { quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from '../forecast/cookForecast.ts';
-import { exampleCook } from '../forecast/exampleCook.ts';
+import { exampleCook } from '../forecast/exampleCook.testing.ts';
 import { findCut } from '../meat/cuts.ts';
 import { withSolution } from './solution.ts';
 

@@ -5,7 +5,7 @@ import { findCut } from '../meat/cuts.ts';
 import { BARK_WORDS, COLOUR_WORDS, JUICINESS_WORDS, juicinessWord } from '../meat/eaten.ts';
 import { forecastCook } from './cookForecast.ts';
 import { eaterAt, eaterSaid, overCoalsSaid } from './eater.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 
 const clock = (minutes: number) => ({ by: 'clock', after: quantity('time', minutes, 'min') }) as const;
 const rack = (foilMin: number, bareMin = 120): Cook =>

@@ -2,7 +2,7 @@
 import { quantity } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 import { explainPiece, tellingMoments } from './explain.ts';
 import { pieceInside } from './inside.ts';
 

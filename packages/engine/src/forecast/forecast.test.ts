@@ -2,7 +2,7 @@
 import { type Cook, type Piece, quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { assembleForecast, biteChancesAt, forecastCook, forecastMembers } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 
 const clock = (hours: number) => ({ by: 'clock', after: quantity('time', hours, 'h') }) as const;
 const untilCore = (celsius: number) =>

@@ -4,7 +4,7 @@ import { quantity, readCookFile } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { acrossFaces } from './across.ts';
 import { forecastCook } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 import { HEAT_IN, HEAT_OUT, type HeatColumn, heatAtW, heatTotalsJ } from './heatColumns.ts';
 import { type PieceInside, pieceInside } from './inside.ts';
 

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { findCut } from '../meat/cuts.ts';
 import { forecastCook } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 
 const MEMBERS = 80;
 /**

@@ -2,7 +2,7 @@
 // (a squared spare rack takes longer than a loin back rack), law.
 import { quantity, type Range, type Stage } from '@pitwright/model';
 import { expect, test } from 'vitest';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 import { ifOtherCut } from './otherCut.ts';
 
 const clock = (hours: number) => ({ by: 'clock', after: quantity('time', hours, 'h') }) as const;

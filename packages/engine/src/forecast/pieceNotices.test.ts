@@ -2,7 +2,7 @@
 import { quantity, type Stage } from '@pitwright/model';
 import { expect, test } from 'vitest';
 import { forecastCook } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 
 const core = (celsius: number) =>
   ({ by: 'core', temperature: quantity('temperature', celsius, '°C') }) as const;

@@ -2,7 +2,7 @@
 import { type Cook, type Piece, quantity, type Stage } from '@pitwright/model';
 import { expect, test } from 'vitest';
 import { forecastCook } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 import { type Measure, sensitivityOf } from './sensitivity.ts';
 
 const STAGES: readonly Stage[] = [

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { forecastMembers } from './cookForecast.ts';
 import { ensembleRunner } from './ensemble/run.ts';
 import { PieceTrails } from './ensemble/trails.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 
 const minutes = (value: number) => ({ by: 'clock' as const, after: quantity('time', value, 'min') });
 const racks = (wrap: number, foil: number): Cook =>

@@ -3,7 +3,7 @@
 import { quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from './cookForecast.ts';
-import { exampleCook } from './exampleCook.ts';
+import { exampleCook } from './exampleCook.testing.ts';
 import { pieceInside } from './inside.ts';
 import { zonesOf } from './zones.ts';
 

@@ -2,7 +2,7 @@
 import { CATALOGUE_CUTS, quantity, type Stage } from '@pitwright/model';
 import { expect, test } from 'vitest';
 import { forecastCook } from '../forecast/cookForecast.ts';
-import { exampleCook } from '../forecast/exampleCook.ts';
+import { exampleCook } from '../forecast/exampleCook.testing.ts';
 import { cutFacts, SOURCED } from './cutSources.ts';
 import { catalogueOfCuts, findCut } from './cuts.ts';
 

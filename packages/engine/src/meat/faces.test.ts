@@ -2,7 +2,7 @@
 import { quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from '../forecast/cookForecast.ts';
-import { exampleCook } from '../forecast/exampleCook.ts';
+import { exampleCook } from '../forecast/exampleCook.testing.ts';
 import { catalogueOfCuts, findCut } from './cuts.ts';
 import { facesOf, hasFatCap, hasMembrane, hasUnlikeFaces } from './faces.ts';
 import { bareStage, bodyOf, NO_WORDS, runner } from './onePiece.testing.ts';

@@ -3,7 +3,7 @@
 import { quantity, type Stage } from '@pitwright/model';
 import { expect, test } from 'vitest';
 import { forecastCook } from '../forecast/cookForecast.ts';
-import { exampleCook } from '../forecast/exampleCook.ts';
+import { exampleCook } from '../forecast/exampleCook.testing.ts';
 import { findCut } from './cuts.ts';
 import { ownCut } from './ownCut.ts';
 import { pieceSize } from './size.ts';

@@ -3,7 +3,7 @@
 import { quantity, type Stage } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { forecastCook } from '../../forecast/cookForecast.ts';
-import { exampleCook } from '../../forecast/exampleCook.ts';
+import { exampleCook } from '../../forecast/exampleCook.testing.ts';
 import { planCook } from '../../schedule/plan.ts';
 import { standingNotices } from '../standingNotices.ts';
 

@@ -3,7 +3,7 @@ import { quantity } from '@pitwright/model';
 import { describe, expect, test } from 'vitest';
 import { resolveCook } from '../../day/resolve.ts';
 import { forecastCook } from '../../forecast/cookForecast.ts';
-import { exampleCook } from '../../forecast/exampleCook.ts';
+import { exampleCook } from '../../forecast/exampleCook.testing.ts';
 import { planCook } from '../plan.ts';
 
 const bare = (hours: number, every?: number) =>
