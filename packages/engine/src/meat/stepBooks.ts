@@ -1,16 +1,36 @@
 /** Books a step once its stages are solved: temperatures and slopes, surface, film or pool, fat, dose, front. */
 import { exp } from '../numeric/elementary.ts';
+import type { PieceBody } from './body.ts';
+import type { StepCoefficients } from './coefficients.ts';
 import { gatherDose } from './dose.ts';
 import { moveFront } from './dryingFront.ts';
-import type { HalfPiece } from './halfPiece.ts';
 import { SPECIFIC_HEAT_WATER } from './heatContent.ts';
 import { AT } from './state.ts';
+import type { SurfaceFlows } from './surfaceFlows.ts';
 
 /** Rendering of fat at 80 °C [1/s], with the juice's temperature dependence. @source from memory, weak */
 const RENDERING_80_PER_S = 1 / (3 * 3600);
 
+/** What of a half piece is booked: its step as the stages left it (halfPiece.ts). */
+export interface SolvedStep {
+  readonly body: PieceBody;
+  readonly state: Float64Array;
+  readonly coefficients: StepCoefficients;
+  readonly flows: SurfaceFlows;
+  readonly stage: SurfaceFlows;
+  readonly begunC: Float64Array;
+  readonly stageC: Float64Array;
+  readonly store: number;
+  readonly storedJuice: number;
+  readonly stepS: number;
+  readonly implicitS: number;
+  readonly earlierS: number;
+  readonly earlierSurfaceC: number;
+  readonly earlierFrontC: number;
+}
+
 /** @param setOutC from which the last stage set out @param lastDosed outermost cell whose dose is kept */
-export function bookStep(half: HalfPiece, setOutC: Float64Array, lastDosed: number): void {
+export function bookStep(half: SolvedStep, setOutC: Float64Array, lastDosed: number): void {
   const { state, body, flows, stepS, begunC, coefficients } = half;
   const { released } = coefficients;
   const endedC = half.stageC;
@@ -41,7 +61,7 @@ export function bookStep(half: HalfPiece, setOutC: Float64Array, lastDosed: numb
   flows.withWaterWm2 = (carried - SPECIFIC_HEAT_WATER * body.piece.startC * leftKgM2) / stepS;
 }
 
-function bookSurface(half: HalfPiece): void {
+function bookSurface(half: SolvedStep): void {
   const { state, flows, stepS } = half;
   const perLater = 1 / (stepS - half.earlierS);
   state[AT.surfaceSlope] = (flows.surfaceC - half.earlierSurfaceC) * perLater;
@@ -57,7 +77,7 @@ function bookSurface(half: HalfPiece): void {
 }
 
 /** Film or pool as the last stage left it; what is over the film's cap runs off. */
-function bookWater(half: HalfPiece): void {
+function bookWater(half: SolvedStep): void {
   const { state, body, store, storedJuice } = half;
   const held = state[store]! + storedJuice - half.flows.wetKgM2S * half.stepS;
   if (store === AT.pool) {
