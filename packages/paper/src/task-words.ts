@@ -145,6 +145,11 @@ function buyParams({ cook }: PlanReport): Params {
   };
 }
 
+const isOnlyCoat = (task: Task, { plan }: PlanReport): boolean =>
+  !plan.tasks.some(
+    (one) => one !== task && one.kind === 'glaze' && one.pieceIds.some((id) => task.pieceIds.includes(id)),
+  );
+
 function ownParams(task: Task, report: PlanReport, print: Printer): Params {
   const { cook } = report;
   const piece = task.pieceIds.length === 1 ? pieceOf(cook, task.pieceIds[0]!) : undefined;
@@ -179,6 +184,7 @@ function ownParams(task: Task, report: PlanReport, print: Printer): Params {
       return {
         ...(sauce && { formula: formulaName(sauce, cook) }),
         ...(task.round && { round: task.round }),
+        ...(isOnlyCoat(task, report) && { only: 'yes' }),
         ...(opens && { opens: 'yes' }),
         ...(piece && !(task.round && task.round > 1) && pitParams(task, piece, cook)),
       };

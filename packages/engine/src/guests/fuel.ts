@@ -1,4 +1,5 @@
-import type { Cook, PitType, Range } from '@pitwright/model';
+import type { Cook, Piece, PitType, Range } from '@pitwright/model';
+import { itemMassKg } from './portions.ts';
 
 export interface Fuel {
   readonly woodKg: Range;
@@ -28,8 +29,12 @@ const RATES: Readonly<
   unknown: { wood: [1, 1.4, 2], light: 1.5 },
 };
 
-/** A rack or a leg takes so much foil, doubled [m]; a large piece more. @source common practice, no source */
-const FOIL_ITEM_M = 1.2;
+/** Foil or paper round one item [m]: a rack or a leg doubled, a large piece in two lengths crossed. @source common practice, no source */
+const WRAP_M = { ordinary: 1.2, large: 2.4 } as const;
+const LARGE_FROM_KG = 2.5;
+
+const wrapM = (piece: Piece): number =>
+  (itemMassKg(piece) ?? 0) >= LARGE_FROM_KG ? WRAP_M.large : WRAP_M.ordinary;
 
 const NONE: Range = { p10: 0, p50: 0, p90: 0, neverShare: 0 };
 
@@ -49,7 +54,7 @@ export function fuelOf(cook: Pick<Cook, 'pit' | 'pieces'>, litS: number): Fuel {
   const wraps = (kind: 'foil' | 'paper'): number =>
     cook.pieces.reduce(
       (sum, piece) =>
-        sum + piece.count * piece.stages.filter((stage) => stage.kind === kind).length * FOIL_ITEM_M,
+        sum + piece.count * piece.stages.filter((stage) => stage.kind === kind).length * wrapM(piece),
       0,
     );
   return { woodKg: range(wood), charcoalKg: range(charcoal), foilM: wraps('foil'), paperM: wraps('paper') };

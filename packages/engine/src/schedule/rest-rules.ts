@@ -87,6 +87,12 @@ const fillsBox = (pieces: readonly Piece[]): boolean =>
     .reduce((sum, piece) => sum + (familyOf(piece.cut) === 'rack' ? piece.count : FULL_BOX_RACKS), 0) >=
   FULL_BOX_RACKS;
 
+/** Kept warm it waits for long, whether the file calls that a rest or a hold. @param untold where no place is told */
+function keptIn(stage: Stage, rule: { box: number; warmer: number }, untold: number): number {
+  if (stage.in === 'warmer' || stage.in === 'oven' || stage.at) return rule.warmer;
+  return stage.in === 'box' ? rule.box : untold;
+}
+
 /**
  * Rest and hold of one piece: what the file says, else common practice for its cut.
  * @param among  all pieces of the cook: together they fill a box or leave it half empty
@@ -101,11 +107,10 @@ export function restRuleOf(piece: Piece, among: readonly Piece[]): RestRule {
   if (waits.some((stage) => stage.kind === 'chill')) return { restLeastS, holdLongestS: CHILLED_LONGEST_S };
   const hold = waits.find((stage) => stage.kind === 'hold');
   if (!hold) {
-    const restsIn = waits[0]?.in;
-    const longest = restsIn === 'box' ? rule.box : restsIn === 'warmer' ? rule.warmer : rule.tray;
+    const longest = waits[0] ? keptIn(waits[0], rule, rule.tray) : rule.tray;
     return { restLeastS, holdLongestS: Math.max(longest, restLeastS + 20 * MINUTE_S) };
   }
-  const kept = hold.in === 'warmer' || hold.in === 'oven' || hold.at ? rule.warmer : rule.box;
-  const holdLongestS = hold.until.by === 'clock' ? restLeastS + hold.until.after.si : kept;
+  const holdLongestS =
+    hold.until.by === 'clock' ? restLeastS + hold.until.after.si : keptIn(hold, rule, rule.box);
   return { restLeastS, holdLongestS: Math.max(holdLongestS, restLeastS) };
 }

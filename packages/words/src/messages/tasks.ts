@@ -59,9 +59,10 @@ export const shortTaskMessages = messages({
   'task.short.wrap': (p: OnPieces & PitTo & { wrap?: string; liquid?: Quantity }, print) =>
     `${p.pieces} in ${p.wrap ?? 'foil'}${p.liquid ? `, ${print.quantity(p.liquid)}` : ''}.${pitTo(p, print)}`,
   'task.short.unwrap': (p: OnPieces & PitTo, print) => `Open ${p.pieces}.${pitTo(p, print)}`,
-  'task.short.glaze': (p: OnPieces & PitTo & { round?: number; opens?: string }, print) => {
+  'task.short.glaze': (p: OnPieces & PitTo & { round?: number; only?: string; opens?: string }, print) => {
     if (p.round && p.round > 1) return `${p.pieces} second coat.`;
-    return `${p.opens ? `Open ${p.pieces}, first coat.` : `${p.pieces} first coat.`}${pitTo(p, print)}`;
+    const coat = p.only ? 'one coat' : 'first coat';
+    return `${p.opens ? `Open ${p.pieces}, ${coat}.` : `${p.pieces} ${coat}.`}${pitTo(p, print)}`;
   },
   'task.short.test-bite': (p: OnPieces) => `Test ${p.pieces}.`,
   'task.short.to-oven': (p: OnPieces) => `${p.pieces} to the oven.`,
@@ -115,8 +116,12 @@ export const taskMessages = messages({
     `Wrap ${p.pieces}${p.wrap ? ` in ${p.wrap}` : ''}${p.liquid ? ` with ${print.quantity(p.liquid)} of liquid each` : ''}.${pitTo(p, print)}`,
   'task.unwrap': (p: OnPieces & PitTo, print) =>
     `Open ${p.pieces}, far side first: the steam scalds.${pitTo(p, print)}`,
-  'task.glaze': (p: OnPieces & PitTo & { formula?: string; round?: number; opens?: string }, print) => {
-    const coat = p.round && p.round > 1 ? 'A second thin coat' : 'A thin first coat';
+  'task.glaze': (
+    p: OnPieces & PitTo & { formula?: string; round?: number; only?: string; opens?: string },
+    print,
+  ) => {
+    const first = p.only ? 'A thin coat' : 'A thin first coat';
+    const coat = p.round && p.round > 1 ? 'A second thin coat' : first;
     const opens = p.opens ? `Open ${p.pieces}, far side first: the steam scalds. ` : '';
     const of = p.formula ? ` of ${p.formula}` : '';
     return `${opens}${coat}${of}${p.opens ? '' : ` on ${p.pieces}`}, clean brush.${pitTo(p, print)}`;
