@@ -7,13 +7,8 @@ export function HowFar(props: { foresight: Foresight; isFull: boolean }) {
   const { text } = useWords();
   const { foresight, isFull } = props;
   const { members, isSettled } = foresight;
-  // An empty line keeps its place: nothing under it jumps while a hand is on the grips.
-  if (isFull)
-    return isSettled ? (
-      <span className="tried small">{'\u00a0'}</span>
-    ) : (
-      <span className="unsettled small">{text('web.cook.unsettled')}</span>
-    );
+  // The line that it stands on stays, empty: nothing under it jumps.
+  if (isFull) return isSettled ? null : <span className="unsettled small">{text('web.cook.unsettled')}</span>;
   return (
     <span className="tried small">
       {members < FULL_MEMBERS
