@@ -98,61 +98,65 @@ export function CutPick(props: { label: string; value: CutId; onPick: (cut: CutI
   return (
     <div className="field cut-pick">
       <label htmlFor={id}>{props.label}</label>
-      <input
-        id={id}
-        role="combobox"
-        autoComplete="off"
-        aria-expanded={isOpen}
-        aria-controls={`${id}-list`}
-        aria-autocomplete="list"
-        aria-activedescendant={activeCut ? `${id}-${activeCut}` : undefined}
-        value={typed ?? chosen}
-        placeholder={text('web.cut.type')}
-        onClick={() => {
-          if (!isOpen) open();
-        }}
-        onFocus={(event) => event.target.select()}
-        onChange={(event) => {
-          setTyped(isOpen ? event.target.value : event.target.value.replace(chosen, ''));
-          setAt(0);
-        }}
-        onKeyDown={onKeyDown}
-        onBlur={shut}
-      />
+      <div className="cut-box">
+        <input
+          id={id}
+          role="combobox"
+          autoComplete="off"
+          aria-expanded={isOpen}
+          aria-controls={`${id}-list`}
+          aria-autocomplete="list"
+          aria-activedescendant={activeCut ? `${id}-${activeCut}` : undefined}
+          value={typed ?? chosen}
+          placeholder={text('web.cut.type')}
+          onClick={() => {
+            if (!isOpen) open();
+          }}
+          onFocus={(event) => event.target.select()}
+          onChange={(event) => {
+            setTyped(isOpen ? event.target.value : event.target.value.replace(chosen, ''));
+            setAt(0);
+          }}
+          onKeyDown={onKeyDown}
+          onBlur={shut}
+        />
+        {isOpen ? (
+          <div
+            className="cut-list"
+            role="listbox"
+            id={`${id}-list`}
+            aria-label={props.label}
+            onMouseDown={(event) => event.preventDefault()}
+          >
+            {shown.map(({ animal, name, lines }) => (
+              // biome-ignore lint/a11y/useSemanticElements: a group of options within a listbox has no element of its own
+              <div role="group" key={animal} aria-label={name}>
+                <span className="cut-animal" aria-hidden="true">
+                  {name}
+                </span>
+                {lines.map((line) => (
+                  // biome-ignore lint/a11y/useKeyWithClickEvents: the arrow keys of the line above move among these
+                  <div
+                    key={line.cut}
+                    id={`${id}-${line.cut}`}
+                    role="option"
+                    tabIndex={-1}
+                    aria-selected={line.cut === value}
+                    className={line.cut === activeCut ? 'at' : undefined}
+                    onClick={() => pick(line.cut)}
+                  >
+                    {line.name}
+                  </div>
+                ))}
+              </div>
+            ))}
+            {flat.length === 0 ? (
+              <p className="small">{text('web.cut.none', { typed: typed ?? '' })}</p>
+            ) : null}
+          </div>
+        ) : null}
+      </div>
       <CutUsual cut={value} />
-      {isOpen ? (
-        <div
-          className="cut-list"
-          role="listbox"
-          id={`${id}-list`}
-          aria-label={props.label}
-          onMouseDown={(event) => event.preventDefault()}
-        >
-          {shown.map(({ animal, name, lines }) => (
-            // biome-ignore lint/a11y/useSemanticElements: a group of options within a listbox has no element of its own
-            <div role="group" key={animal} aria-label={name}>
-              <span className="cut-animal" aria-hidden="true">
-                {name}
-              </span>
-              {lines.map((line) => (
-                // biome-ignore lint/a11y/useKeyWithClickEvents: the arrow keys of the line above move among these
-                <div
-                  key={line.cut}
-                  id={`${id}-${line.cut}`}
-                  role="option"
-                  tabIndex={-1}
-                  aria-selected={line.cut === value}
-                  className={line.cut === activeCut ? 'at' : undefined}
-                  onClick={() => pick(line.cut)}
-                >
-                  {line.name}
-                </div>
-              ))}
-            </div>
-          ))}
-          {flat.length === 0 ? <p className="small">{text('web.cut.none', { typed: typed ?? '' })}</p> : null}
-        </div>
-      ) : null}
     </div>
   );
 }
