@@ -22,7 +22,7 @@ import { DayPick } from '../../parts/day-pick.tsx';
 import { Field, Pick } from '../../parts/field.tsx';
 import { Key } from '../../parts/key.tsx';
 import { Letter } from '../../parts/letter.tsx';
-import { readFigure } from '../../parts/read-figure.ts';
+import { type Figure, readFigure } from '../../parts/read-figure.ts';
 import { Stepper } from '../../parts/stepper.tsx';
 import { Strip } from '../../parts/strip.tsx';
 import { saidWords } from '../../said.ts';
@@ -96,11 +96,15 @@ export default function NewCook() {
 
   const masses = answers.meats.map((meat) => readFigure(meat.mass, 'mass', PIECE_LIMITS.mass, units));
   const heat = readFigure(answers.heat, 'temperature', PIT_LIMITS.temperature, units);
-  const outside = (kind: Kind, limits: Limits) =>
-    text('web.figure.outside', {
+  /** What is wrong with a figure as it stands. @param unread said where it is none */
+  const problemOf = <K extends Kind>(figure: Figure<K>, kind: K, limits: Limits, unread: string) => {
+    if (figure.ok) return undefined;
+    if (figure.why === 'unread') return unread;
+    return text('web.figure.outside', {
       low: print.quantity(quantity(kind, limits.min, limits.unit)),
       high: print.quantity(quantity(kind, limits.max, limits.unit)),
     });
+  };
   const hour = readHour(answers, zone);
   const isWhole = heat.ok && hour !== undefined && masses.every((mass) => mass.ok);
   const what = listed(
@@ -201,13 +205,12 @@ export default function NewCook() {
                 <Field
                   label={text('web.new.mass')}
                   value={meat.mass}
-                  problem={
-                    mass.ok
-                      ? undefined
-                      : mass.why === 'outside'
-                        ? outside('mass', PIECE_LIMITS.mass)
-                        : text('web.new.mass.problem', { written: meat.mass })
-                  }
+                  problem={problemOf(
+                    mass,
+                    'mass',
+                    PIECE_LIMITS.mass,
+                    text('web.new.mass.problem', { written: meat.mass }),
+                  )}
                   remark={mass.ok ? remarks.ofMass(meat.cut, mass.quantity) : undefined}
                   onChange={(event) => changeMeat(meat.key, { mass: event.target.value })}
                   onBlur={() => {
@@ -302,13 +305,12 @@ export default function NewCook() {
                 <Field
                   label={text('web.ask.heat')}
                   value={answers.heat}
-                  problem={
-                    heat.ok
-                      ? undefined
-                      : heat.why === 'outside'
-                        ? outside('temperature', PIT_LIMITS.temperature)
-                        : text('web.ask.heat.problem')
-                  }
+                  problem={problemOf(
+                    heat,
+                    'temperature',
+                    PIT_LIMITS.temperature,
+                    text('web.ask.heat.problem'),
+                  )}
                   remark={heat.ok ? remarks.ofHeat(heat.quantity) : undefined}
                   onChange={(event) => change({ heat: event.target.value })}
                   onBlur={() => {
